@@ -1,0 +1,112 @@
+import type { Money } from './money.ts';
+
+/** Kinds of line, one word each everywhere: table, type, operation, screen and paper. */
+export const LINE_KINDS = ['labour', 'part', 'fluid', 'outside', 'supplies', 'fee', 'core'] as const;
+export type LineKind = (typeof LINE_KINDS)[number];
+
+/** A tax of the shop. Rate in millionths (20 % = 200 000), so that 8.875 % and 9.975 % are exact. */
+export interface Tax {
+  readonly id: string;
+  readonly name: string;
+  readonly ratePpm: number;
+}
+
+/** Which taxes a kind of line bears. An absent kind is untaxed. */
+export type TaxesByKind = Readonly<Partial<Record<LineKind, readonly Tax[]>>>;
+
+/** A percentage in basis points (10 % = 1000) or a sum in minor units; never both. */
+export type Reduction = { readonly bp: number } | { readonly sum: Money };
+
+/** A line as far as money is concerned. Quantity in thousandths of its unit (hours, pieces, litres). */
+export interface SheetLine {
+  readonly id: string;
+  readonly kind: LineKind;
+  readonly quantity: number;
+  readonly unitPrice: Money;
+  /** Given away: recorded, shown at 0.00. */
+  readonly given: boolean;
+  readonly discount?: Reduction | undefined;
+}
+
+/** A job of the sheet. With a fixed price its lines are inside that price and are not added. */
+export interface SheetJob {
+  readonly id: string;
+  readonly lines: readonly SheetLine[];
+  readonly fixedPrice?: Money | undefined;
+  /** Given away whole (also warranty, goodwill and internal jobs): every line at 0.00, no supplies on it. */
+  readonly given: boolean;
+}
+
+/** Shop supplies: a share of charged labour with a cap, once a sheet; or itemised as typed lines only. */
+export type SuppliesRule =
+  | { readonly mode: 'itemise' }
+  | { readonly mode: 'percent'; readonly bp: number; readonly cap: Money | null; readonly floor: Money | null };
+
+/** A discount over the sheet, spread by value before tax over the lines that it names. */
+export interface SheetDiscount {
+  readonly on: 'labour' | 'parts' | 'all';
+  readonly reduction: Reduction;
+  readonly words: string;
+}
+
+export interface MoneyRules {
+  readonly taxes: TaxesByKind;
+  /** exclusive: prices before tax; inclusive: prices hold the tax. */
+  readonly prices: 'exclusive' | 'inclusive';
+  /** Where tax is rounded. */
+  readonly taxRounding: 'document' | 'line';
+  readonly supplies: SuppliesRule;
+}
+
+export interface Sheet {
+  readonly jobs: readonly SheetJob[];
+  readonly discounts: readonly SheetDiscount[];
+  /** The customer is exempt from tax (certificate on the account). */
+  readonly exempt: boolean;
+}
+
+/** One step of how a figure came about: what was done, on what, with which result. Words are looked up by `rule`. */
+export interface ReckoningStep {
+  readonly rule: string;
+  readonly on: Readonly<Record<string, string | number>>;
+  readonly result: number;
+}
+
+export interface LineTotal {
+  readonly lineId: string;
+  readonly jobId: string;
+  readonly kind: LineKind;
+  /** quantity x unit price less its own discount; 0 when given or inside a fixed price (then `spread` holds its share). */
+  readonly amount: Money;
+  /** The part of sheet discounts that falls on this line, as a positive amount. */
+  readonly discountShare: Money;
+  /** amount (or its share of a fixed price) less discountShare: what is taxed. */
+  readonly base: Money;
+  /** Tax of this line when taxes are rounded by line, else 0. */
+  readonly tax: Money;
+}
+
+export interface TaxTotal {
+  readonly tax: Tax;
+  /** What the rate was applied to: net of tax in exclusive sheets, gross in inclusive ones. */
+  readonly base: Money;
+  readonly amount: Money;
+}
+
+export interface SheetTotals {
+  readonly lines: readonly LineTotal[];
+  /** By job id: what the job comes to before sheet discounts, in the sheet's prices (net or tax-inclusive). */
+  readonly jobs: ReadonlyMap<string, Money>;
+  /** By kind of line, after line discounts, before sheet discounts. Supplies worked by rule are in `supplies`. */
+  readonly byKind: Readonly<Record<LineKind, Money>>;
+  /** Hours charged, in thousandths. */
+  readonly labourHours: number;
+  /** The supplies line that the rule adds, 0 if none. Bears the taxes of kind supplies. */
+  readonly supplies: Money;
+  readonly discount: Money;
+  readonly taxes: readonly TaxTotal[];
+  readonly net: Money;
+  readonly tax: Money;
+  readonly gross: Money;
+  readonly reckoning: readonly ReckoningStep[];
+}
