@@ -1,0 +1,306 @@
+import { z } from 'zod';
+import { act, ask } from './operation.ts';
+import {
+  civilDate,
+  condition,
+  done,
+  id,
+  instant,
+  lineKind,
+  needed,
+  price,
+  quantity,
+  revision,
+  seenAmount,
+  words,
+} from './scalars.ts';
+import { clockEntry, nextMove, openClock, paperBrief } from './sheet.ts';
+
+/** One step of a job book entry. All figures are the shop's own, with their source named. */
+export const step = z.strictObject({
+  n: z.int().min(1).max(200),
+  do: needed(400),
+  tool: words(120).default(''),
+  hold: words(200).default(''),
+  second: z.enum(['', 'looks', 'holds', 'signs', 'does it']).default(''),
+  care: words(300).default(''),
+  /** 'fill-opened', 'drained': what the order of plugs is checked by. */
+  plug: z.enum(['', 'fill-opened', 'drained']).default(''),
+  torque: z
+    .strictObject({
+      what: words(80).default(''),
+      pattern: z.enum(['ring', 'rows', 'free']),
+      count: z.int().min(1).max(64),
+      sides: z.int().min(1).max(4).default(1),
+      stages: z
+        .array(
+          z.union([
+            z.strictObject({ Nm: z.number().positive().max(5000) }),
+            z.strictObject({ degrees: z.number().positive().max(720) }),
+          ]),
+        )
+        .min(1)
+        .max(6),
+    })
+    .nullable()
+    .default(null),
+  oneTime: z.array(z.strictObject({ part: needed(80), count: z.int().min(1).max(200) })).default([]),
+  fluidIn: z
+    .strictObject({ what: needed(80), quantity })
+    .nullable()
+    .default(null),
+  fluidOut: z
+    .strictObject({ what: needed(80), quantity })
+    .nullable()
+    .default(null),
+  measure: z
+    .strictObject({ what: needed(80), unit: words(10), least: z.number(), most: z.number() })
+    .nullable()
+    .default(null),
+});
+
+export const bookLine = z.strictObject({
+  kind: lineKind,
+  words: needed(300),
+  partNumber: words(40).default(''),
+  condition: condition.nullable().default(null),
+  quantity,
+  unit: words(8).default(''),
+  unitPrice: price.nullable().default(null),
+  unitCost: price.nullable().default(null),
+  supplier: words(80).default(''),
+});
+
+export const bookJobContent = z.strictObject({
+  title: needed(200),
+  car: words(200).default(''),
+  people: z.int().min(1).max(6).default(1),
+  bookHours: quantity,
+  sourceOfFigures: words(300),
+  lines: z.array(bookLine).max(100),
+  steps: z.array(step).max(200),
+  cautions: z.array(words(300)).max(20),
+});
+
+/** What the same job took last times, with its spread and its count. */
+export const lastTimes = z.strictObject({
+  count: z.int(),
+  hours: z.strictObject({ least: quantity, middle: quantity, most: quantity, booked: quantity }).nullable(),
+  lines: z.array(
+    z.strictObject({ words: z.string(), unit: z.string(), least: quantity, most: quantity, count: z.int() }),
+  ),
+  prices: z.strictObject({ least: seenAmount, most: seenAmount }).nullable(),
+  found: z.array(z.strictObject({ text: z.string(), count: z.int() })),
+});
+
+export const benchRoom = {
+  'jobBook.list': ask(
+    'crew',
+    z.strictObject({}),
+    z.strictObject({
+      rows: z.array(
+        z.strictObject({
+          id,
+          title: z.string(),
+          car: z.string(),
+          version: z.int(),
+          bookHours: quantity,
+          steps: z.int(),
+          warnings: z.int(),
+        }),
+      ),
+    }),
+  ),
+  'jobBook.get': ask(
+    'crew',
+    z.strictObject({ id }),
+    z.strictObject({
+      id,
+      versionId: id,
+      version: z.int(),
+      content: bookJobContent,
+      warnings: z.array(z.strictObject({ rule: z.string(), step: z.int() })),
+      lastTimes,
+    }),
+  ),
+  /** The version that an order began with, steps and all. */
+  'jobBook.version': ask(
+    'crew',
+    z.strictObject({ versionId: id }),
+    z.strictObject({ versionId: id, version: z.int(), content: bookJobContent }),
+  ),
+  'jobBook.save': act(
+    'desk',
+    z.strictObject({ id: id.nullable(), basedOn: z.int().min(0), content: bookJobContent }),
+    z.strictObject({
+      id,
+      versionId: id,
+      version: z.int(),
+      warnings: z.array(z.strictObject({ rule: z.string(), step: z.int() })),
+    }),
+  ),
+  'clock.on': act(
+    'crew',
+    z.strictObject({
+      jobId: id.nullable(),
+      kind: z.enum(['work', 'break']).default('work'),
+      personId: id.nullable().default(null),
+    }),
+    z.strictObject({ closed: id.nullable() }),
+  ),
+  'clock.off': act('crew', z.strictObject({ personId: id.nullable().default(null) }), z.strictObject({ closed: id })),
+  /** Sets a running clock aside as forgotten: it counts nothing and holds the close-out until corrected. */
+  'clock.forgotten': act('crew', z.strictObject({ personId: id }), z.strictObject({ id })),
+  /** A new entry with a reason that takes the place of an old one; the old stays. */
+  'clock.correct': act(
+    'crew',
+    z.strictObject({ entryId: id, on: instant, off: instant, jobId: id.nullable(), why: needed(300) }),
+    z.strictObject({ id }),
+  ),
+  'clock.list': ask(
+    'crew',
+    z.strictObject({ from: instant, to: instant }),
+    z.strictObject({ entries: z.array(clockEntry), open: z.array(openClock) }),
+  ),
+  'step.tick': act(
+    'crew',
+    z.strictObject({
+      jobId: id,
+      n: z.int(),
+      state: z.enum(['done', 'not-needed', 'failed', 'open']),
+      why: words(300).default(''),
+      /** Torque entries made so far; done needs all of them. */
+      entered: z.int().min(0).max(2000).default(0),
+      second: z
+        .strictObject({ personId: id, code: z.string().max(40) })
+        .nullable()
+        .default(null),
+      at: instant.nullable().default(null),
+    }),
+    z.strictObject({ reopened: z.array(z.int()) }),
+  ),
+  'part.add': act(
+    'desk',
+    z.strictObject({
+      number: needed(40),
+      words: needed(200),
+      unit: words(8),
+      price,
+      cost: price,
+      bin: words(20).default(''),
+      oneTime: z.boolean().default(false),
+      keepAtLeast: quantity.default(0),
+      onHand: quantity.default(0),
+    }),
+    done,
+  ),
+  'part.change': act(
+    'desk',
+    z.strictObject({
+      id,
+      revision,
+      change: z.strictObject({ words: needed(200), price, bin: words(20), keepAtLeast: quantity }).partial(),
+    }),
+    done,
+  ),
+  'part.list': ask(
+    'crew',
+    z.strictObject({ text: words(60).default(''), most: z.int().min(1).max(500).default(200) }),
+    z.strictObject({
+      rows: z.array(
+        z.strictObject({
+          id,
+          revision,
+          number: z.string(),
+          words: z.string(),
+          unit: z.string(),
+          price: seenAmount,
+          bin: z.string(),
+          onHand: z.int(),
+          value: seenAmount,
+          keepAtLeast: quantity,
+          oneTime: z.boolean(),
+        }),
+      ),
+    }),
+  ),
+  'part.receive': act(
+    'desk',
+    z.strictObject({ partId: id, quantity, cost: price, note: words(200).default('') }),
+    z.strictObject({ id, onHand: z.int() }),
+  ),
+  /** Out of stock onto a job's line. Held while the job has no yes. */
+  'part.issue': act(
+    'crew',
+    z.strictObject({ jobId: id, lineId: id.nullable(), partId: id, quantity, waste: z.boolean().default(false) }),
+    z.strictObject({ id, onHand: z.int(), warning: z.enum(['', 'below-zero']) }),
+  ),
+  'part.putBack': act('crew', z.strictObject({ moveId: id, quantity }), z.strictObject({ id, onHand: z.int() })),
+  'awaited.order': act(
+    'desk',
+    z.strictObject({
+      lineId: id,
+      kind: z.enum(['part', 'outside']),
+      supplier: needed(80),
+      reference: words(60).default(''),
+      dueOn: civilDate.nullable(),
+    }),
+    z.strictObject({ id }),
+  ),
+  'awaited.arrive': act('desk', z.strictObject({ id, cost: price.nullable() }), z.strictObject({ id })),
+  'today.get': ask(
+    'crew',
+    z.strictObject({}),
+    z.strictObject({
+      now: instant,
+      rows: z.array(
+        z.strictObject({
+          orderId: id,
+          number: z.int(),
+          plate: z.string(),
+          car: z.string(),
+          customer: z.string(),
+          promiseAt: instant.nullable(),
+          promiseWords: z.string(),
+          next: nextMove,
+          clocks: z.array(z.strictObject({ person: z.string(), on: instant })),
+        }),
+      ),
+      open: z.array(openClock),
+    }),
+  ),
+  'paper.read': ask('desk', z.strictObject({ id }), z.strictObject({ name: z.string(), base64: z.string() })),
+  'paper.list': ask(
+    'desk',
+    z.strictObject({ most: z.int().min(1).max(500).default(100) }),
+    z.strictObject({ rows: z.array(paperBrief.extend({ orderId: id, customer: z.string() })) }),
+  ),
+  'paper.sent': act(
+    'desk',
+    z.strictObject({ id, how: needed(120), at: instant.nullable().default(null) }),
+    z.strictObject({ id }),
+  ),
+  'paper.toSend': ask(
+    'desk',
+    z.strictObject({}),
+    z.strictObject({ rows: z.array(paperBrief.extend({ orderId: id, customer: z.string() })) }),
+  ),
+  'care.verify': ask(
+    'owner',
+    z.strictObject({}),
+    z.strictObject({
+      sound: z.boolean(),
+      checked: z.record(z.string(), z.int()),
+      faults: z.array(z.strictObject({ what: z.string(), table: z.string(), row: z.string(), detail: z.string() })),
+    }),
+  ),
+  'trail.list': ask(
+    'owner',
+    z.strictObject({ before: z.int().nullable().default(null), most: z.int().min(1).max(200).default(50) }),
+    z.strictObject({
+      rows: z.array(
+        z.strictObject({ n: z.int(), at: instant, person: z.string(), operation: z.string(), changes: z.string() }),
+      ),
+    }),
+  ),
+};

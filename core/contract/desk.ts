@@ -1,0 +1,248 @@
+import { z } from 'zod';
+import { act, ask } from './operation.ts';
+import {
+  amount,
+  civilDate,
+  distanceUnit,
+  done,
+  id,
+  instant,
+  mileage,
+  needed,
+  price,
+  revision,
+  seenAmount,
+  strokes,
+  words,
+} from './scalars.ts';
+
+const email = z.union([z.literal(''), z.string().max(254).regex(z.regexes.unicodeEmail)]);
+
+/** What is known of a customer; a yes may also be given by the people named here, up to their sum. */
+export const customerFields = z.strictObject({
+  name: needed(120),
+  phone: words(40).default(''),
+  phone2: words(40).default(''),
+  email: email.default(''),
+  address: z.array(words(120)).max(4).default([]),
+  tellBy: words(60).default(''),
+  taxNumber: words(60).default(''),
+  taxExempt: words(120).default(''),
+  poRequired: z.boolean().default(false),
+  mayYes: z
+    .array(z.strictObject({ name: needed(120), upTo: price.nullable() }))
+    .max(10)
+    .default([]),
+  note: words(1000).default(''),
+});
+
+export const carFields = z.strictObject({
+  plate: words(16).default(''),
+  vin: words(17).default(''),
+  words: needed(120),
+  year: z.int().min(1900).max(2100).nullable().default(null),
+  unit: distanceUnit,
+  axleCode: words(60).default(''),
+  note: words(1000).default(''),
+});
+
+export const carBrief = z.strictObject({
+  id,
+  plate: z.string(),
+  vin: z.string(),
+  words: z.string(),
+  year: z.int().nullable(),
+  unit: distanceUnit,
+});
+export const customerBrief = z.strictObject({ id, name: z.string(), phone: z.string() });
+
+export const declinedWork = z.strictObject({
+  decisionId: id,
+  jobId: id,
+  orderId: id,
+  orderNumber: z.int(),
+  title: z.string(),
+  amount: seenAmount,
+  declinedOn: civilDate,
+  answer: z.enum(['no', 'later']),
+  risk: z.string(),
+  unsafe: z.boolean(),
+  mileage: mileage.nullable(),
+  followUpOn: civilDate.nullable(),
+  followUpMileage: mileage.nullable(),
+});
+
+export const visit = z.strictObject({
+  orderId: id,
+  number: z.int(),
+  openedAt: instant,
+  mileageIn: mileage.nullable(),
+  mileageOut: mileage.nullable(),
+  complaint: z.string(),
+  jobs: z.array(z.strictObject({ title: z.string(), letter: z.string(), amount: seenAmount })),
+  invoice: z.strictObject({ paperId: id, number: z.int(), gross: seenAmount }).nullable(),
+});
+
+/** What the customer says of a booked or standing car, and what was taken over at the door. */
+export const atTheDoor = z.strictObject({
+  fuel: words(20).default(''),
+  keys: z.int().min(0).max(9).nullable().default(null),
+  keysWhere: words(60).default(''),
+  wheelLockKey: words(60).default(''),
+  marks: z.array(words(160)).max(30).default([]),
+  valuables: words(200).default(''),
+  testDrive: z.boolean().nullable().default(null),
+  testDriveLimit: words(60).default(''),
+  oldParts: z.enum(['unasked', 'show', 'return', 'dispose']).default('unasked'),
+  storageTold: z.boolean().default(false),
+  strokes: strokes.nullable().default(null),
+});
+
+export const odometerEvent = z.enum(['read', 'replaced', 'owner-told']);
+
+export const deskRoom = {
+  'find.line': ask(
+    'crew',
+    z.strictObject({ text: words(60), most: z.int().min(1).max(50).default(20) }),
+    z.strictObject({
+      hits: z.array(
+        z.strictObject({
+          kind: z.enum(['car', 'customer', 'order', 'paper', 'part']),
+          id,
+          headline: z.string(),
+          detail: z.string(),
+          /** Which of its fields answered: plate, VIN, name, phone, order, number. */
+          by: z.string(),
+        }),
+      ),
+    }),
+  ),
+  'customer.add': act('desk', customerFields, done),
+  'customer.change': act('desk', z.strictObject({ id, revision, change: customerFields.partial() }), done),
+  'customer.get': ask(
+    'crew',
+    z.strictObject({ id }),
+    z.strictObject({
+      id,
+      revision,
+      fields: customerFields,
+      cars: z.array(carBrief),
+      orders: z.array(z.strictObject({ id, number: z.int(), openedAt: instant, car: z.string(), toPay: seenAmount })),
+      owed: seenAmount,
+      since: instant,
+    }),
+  ),
+  'customer.list': ask(
+    'crew',
+    z.strictObject({ text: words(60).default(''), most: z.int().min(1).max(200).default(100) }),
+    z.strictObject({ rows: z.array(customerBrief.extend({ cars: z.int(), lastVisit: instant.nullable() })) }),
+  ),
+  'car.add': act('desk', carFields.extend({ customerId: id.nullable() }), done),
+  'car.change': act('desk', z.strictObject({ id, revision, change: carFields.partial() }), done),
+  /** A new plate from a day on; the old one still finds the car. */
+  'car.plate': act('desk', z.strictObject({ id, plate: needed(16), from: civilDate }), z.strictObject({ id })),
+  'car.owner': act('desk', z.strictObject({ id, customerId: id, from: civilDate }), z.strictObject({ id })),
+  /** A reading outside a visit, or a clock replaced: old reading, new start (TRADE 11). */
+  'car.odometer': act(
+    'crew',
+    z.strictObject({
+      id,
+      reading: mileage,
+      on: civilDate,
+      event: odometerEvent,
+      newStart: mileage.nullable().default(null),
+      why: words(200).default(''),
+    }),
+    z.strictObject({ id }),
+  ),
+  'car.get': ask(
+    'crew',
+    z.strictObject({ id }),
+    z.strictObject({
+      id,
+      revision,
+      fields: carFields,
+      owner: customerBrief.nullable(),
+      owners: z.array(z.strictObject({ name: z.string(), from: civilDate, to: civilDate.nullable() })),
+      plates: z.array(z.strictObject({ plate: z.string(), from: civilDate, to: civilDate.nullable() })),
+      readings: z.array(
+        z.strictObject({
+          reading: mileage,
+          on: civilDate,
+          event: odometerEvent,
+          newStart: mileage.nullable(),
+          trueDistance: mileage,
+        }),
+      ),
+      visits: z.array(visit),
+      declined: z.array(declinedWork),
+    }),
+  ),
+  'car.list': ask(
+    'crew',
+    z.strictObject({ text: words(60).default(''), most: z.int().min(1).max(200).default(100) }),
+    z.strictObject({ rows: z.array(carBrief.extend({ owner: z.string(), lastVisit: instant.nullable() })) }),
+  ),
+  'order.book': act(
+    'desk',
+    z.strictObject({
+      customer: z.union([z.strictObject({ id }), z.strictObject({ add: customerFields })]),
+      car: z.union([z.strictObject({ id }), z.strictObject({ add: carFields })]),
+      payerId: id.nullable().default(null),
+      complaint: needed(4000),
+      when: z.array(words(40)).max(12).default([]),
+      door: atTheDoor.prefault({}),
+      mileage: mileage.nullable().default(null),
+      /** What the desk answered to a doubt about the mileage (lower than last time, miles for kilometres). */
+      mileageDoubt: z.enum(['none', 'as-typed', 'clock-replaced', 'owner-told']).default('none'),
+      /** Already here, or still to come. */
+      here: z.boolean(),
+      booking: z
+        .strictObject({
+          bayId: id,
+          day: civilDate,
+          from: z.string().regex(/^\d\d:\d\d$/),
+          hours: z.int().min(100).max(100_000),
+        })
+        .nullable()
+        .default(null),
+      promiseAt: instant.nullable().default(null),
+      promiseWords: words(80).default(''),
+      ownMaximum: price.nullable().default(null),
+      poNumber: words(60).default(''),
+    }),
+    z.strictObject({ id, number: z.int(), customerId: id, carId: id, revision }),
+  ),
+  'booking.list': ask(
+    'crew',
+    z.strictObject({ from: civilDate, to: civilDate }),
+    z.strictObject({
+      rows: z.array(
+        z.strictObject({
+          id,
+          bayId: id,
+          day: civilDate,
+          from: z.string(),
+          hours: z.int(),
+          orderId: id,
+          orderNumber: z.int(),
+          plate: z.string(),
+          words: z.string(),
+        }),
+      ),
+    }),
+  ),
+  'payment.take': act(
+    'desk',
+    z.strictObject({
+      orderId: id,
+      kind: z.enum(['deposit', 'payment', 'refund']),
+      way: z.enum(['cash', 'card', 'transfer']),
+      /** What it settles, minor units. A cash amount is rounded to the shop's cash step by a rounding line of its own. */
+      amount: price.min(1),
+      invoicePaperId: id.nullable().default(null),
+      note: words(200).default(''),
+    }),
+    z.strictObject({ id, receiptPaperId: id, receiptNumber: z.int(), handed: amount, balance: amount.nullable() }),
+  ),
+};

@@ -1,0 +1,16 @@
+import type { z } from 'zod';
+import { benchRoom } from './bench.ts';
+import { deskRoom } from './desk.ts';
+import { sheetRoom } from './sheet.ts';
+import { shopRoom } from './shop.ts';
+
+/** Every operation of the program. Every door goes through this map. */
+export const operations = { ...shopRoom, ...deskRoom, ...sheetRoom, ...benchRoom };
+
+export type Operations = typeof operations;
+export type OperationName = keyof Operations;
+/** What a caller hands in. */
+export type InputOf<N extends OperationName> = z.input<Operations[N]['input']>;
+/** What the handler gets, with defaults filled in. */
+export type ParsedInputOf<N extends OperationName> = z.output<Operations[N]['input']>;
+export type OutputOf<N extends OperationName> = z.output<Operations[N]['output']>;

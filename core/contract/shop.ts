@@ -1,0 +1,173 @@
+import { z } from 'zod';
+import { act, ask } from './operation.ts';
+import {
+  amount,
+  basisPoints,
+  civilDate,
+  distanceUnit,
+  done,
+  id,
+  instant,
+  lineKind,
+  needed,
+  price,
+  ratePpm,
+  revision,
+  role,
+  words,
+} from './scalars.ts';
+
+/** Where a setting touches law: the owner's own value, where it is from, when it was checked. */
+const lawNote = { source: words(300), checkedOn: civilDate.nullable() };
+
+export const overrunRule = z.strictObject({
+  mode: z.enum(['none', 'pct', 'lesser', 'greater']),
+  bp: basisPoints,
+  fixed: price,
+  cap: price.nullable(),
+  base: z.enum(['gross', 'net']),
+  edge: z.enum(['inside', 'outside']),
+  ...lawNote,
+});
+
+export const suppliesRule = z.discriminatedUnion('mode', [
+  z.strictObject({ mode: z.literal('itemise') }),
+  z.strictObject({
+    mode: z.literal('percent'),
+    bp: basisPoints,
+    cap: price.nullable(),
+    floor: price.nullable(),
+    sentence: words(300),
+  }),
+]);
+
+export const tax = z.strictObject({
+  id,
+  name: needed(60),
+  ratePpm,
+  kinds: z.array(lineKind),
+  ...lawNote,
+});
+
+export const shopSettings = z.strictObject({
+  name: needed(120),
+  address: z.array(words(120)).max(4),
+  phone: words(40),
+  email: words(120),
+  registration: words(120),
+  taxNumber: words(60),
+  /** A picture as data: PNG base64, shown at the head of papers. */
+  logoPng: z
+    .string()
+    .max(400_000)
+    .regex(/^[A-Za-z0-9+/=]*$/)
+    .nullable(),
+  currency: z.string().regex(/^[A-Z]{3}$/),
+  decimal: z.enum(['.', ',']),
+  group: z.enum([',', '.', ' ', '']),
+  zone: needed(60),
+  language: z.enum(['en', 'de']),
+  paper: z.enum(['A4', 'Letter']),
+  distance: distanceUnit,
+  torque: z.enum(['N·m', 'lbf·ft']),
+  prices: z.enum(['exclusive', 'inclusive']),
+  taxRounding: z.enum(['document', 'line']),
+  cashStep: z.int().min(1).max(1000),
+  supplies: suppliesRule,
+  overrun: overrunRule,
+  taxes: z.array(tax).max(6),
+  quoteDays: z.int().min(1).max(365),
+  payDays: z.int().min(0).max(365),
+  followUpDays: z.int().min(0).max(3650),
+  followUpDistance: z.int().min(0).max(1_000_000),
+  warranty: words(600),
+  notices: z.array(words(600)).max(8),
+  /** First number of each series, taken once at set-up. */
+  firstNumbers: z.strictObject({
+    order: z.int().min(1),
+    quote: z.int().min(1),
+    invoice: z.int().min(1),
+    creditNote: z.int().min(1),
+    receipt: z.int().min(1),
+  }),
+  planOpens: z.string().regex(/^\d\d:\d\d$/),
+  planCloses: z.string().regex(/^\d\d:\d\d$/),
+});
+
+export const person = z.strictObject({
+  id,
+  name: needed(60),
+  role,
+  payRate: amount.nullable(),
+  active: z.boolean(),
+  revision,
+});
+export const bay = z.strictObject({ id, name: needed(40), words: words(60) });
+export const labourRate = z.strictObject({ id, name: needed(60), price, usual: z.boolean() });
+
+const newPerson = z.strictObject({
+  name: needed(60),
+  role,
+  code: z.string().min(4).max(40),
+  payRate: price.default(0),
+});
+
+export const shopRoom = {
+  'shop.setUp': act(
+    'anyone',
+    z.strictObject({
+      settings: shopSettings,
+      people: z
+        .array(newPerson)
+        .min(1)
+        .max(20)
+        .refine((all) => all.some((p) => p.role === 'owner'), { error: 'owner-needed' }),
+      bays: z.array(z.strictObject({ name: needed(40), words: words(60) })).max(12),
+      rates: z
+        .array(z.strictObject({ name: needed(60), price, usual: z.boolean() }))
+        .min(1)
+        .max(12),
+      /** Put the four starting jobs into the job book. */
+      jobBook: z.boolean().default(true),
+    }),
+    z.strictObject({ people: z.array(z.strictObject({ id, name: z.string(), role })) }),
+  ),
+  'shop.get': ask(
+    'anyone',
+    z.strictObject({}),
+    z.strictObject({
+      isSetUp: z.boolean(),
+      practice: z.boolean(),
+      folder: z.string(),
+      /** Things to know about where the shop is kept: a synced folder and the like. */
+      warnings: z.array(z.string()),
+      settings: shopSettings.nullable(),
+      revision: z.int(),
+      people: z.array(person),
+      bays: z.array(bay),
+      rates: z.array(labourRate),
+      now: instant,
+    }),
+  ),
+  'shop.change': act(
+    'owner',
+    z.strictObject({ revision, settings: shopSettings.partial() }),
+    z.strictObject({ revision }),
+  ),
+  'person.add': act('owner', newPerson, done),
+  'person.change': act(
+    'owner',
+    z.strictObject({
+      id,
+      revision,
+      name: needed(60).optional(),
+      role: role.optional(),
+      payRate: price.optional(),
+      active: z.boolean().optional(),
+      code: z.string().min(4).max(40).optional(),
+    }),
+    done,
+  ),
+  'presence.come': act('crew', z.strictObject({}), z.strictObject({})),
+  'presence.go': act('crew', z.strictObject({}), z.strictObject({})),
+};
