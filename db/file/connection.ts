@@ -1,0 +1,135 @@
+import { closeSync, existsSync, openSync, readSync, statSync } from 'node:fs';
+import Database from 'better-sqlite3';
+import { codeOf, mapSqliteError, ShopDamaged, ShopMissing } from './errors.ts';
+
+/** One open connection to a shop's file. */
+export type Connection = Database.Database;
+
+export interface OpenOptions {
+  /** Only reading; nothing is written, not even by a pragma. */
+  readonly readonly?: boolean;
+  /** Make the file if it is not there. Without it a missing or empty file is an error. */
+  readonly create?: boolean;
+}
+
+const MAGIC = 'SQLite format 3\0';
+const BUSY_MS = 5_000;
+const CACHE_KIB = 65_536;
+
+/**
+ * Opens a shop's file with everything set that must hold on every connection (better-sqlite3 would leave WAL files at
+ * synchronous=NORMAL). Throws ShopMissing, ShopDamaged, ShopReadOnly, ShopDiskFull; never deletes or repairs.
+ */
+export function openConnection(path: string, options: OpenOptions = {}): Connection {
+  const there = existsSync(path);
+  if (!there && !options.create) throw new ShopMissing(path);
+  if (there && !(options.create && statSync(path).size === 0)) checkHeader(path);
+  let raw: Connection | undefined;
+  try {
+    raw = new Database(path, { readonly: options.readonly ?? false, timeout: BUSY_MS });
+    setPragmas(raw, options.readonly ?? false);
+    if (!options.readonly) tryWriteLock(raw);
+    return raw;
+  } catch (error) {
+    raw?.close();
+    throw mapSqliteError(error, path);
+  }
+}
+
+function setPragmas(raw: Connection, readonly: boolean): void {
+  if (!readonly) raw.pragma('journal_mode = WAL');
+  raw.pragma('synchronous = FULL');
+  // On macOS an fsync alone leaves the data in the drive's cache; elsewhere this changes nothing.
+  raw.pragma('fullfsync = ON');
+  raw.pragma('foreign_keys = ON');
+  raw.pragma('trusted_schema = OFF');
+  raw.pragma(`cache_size = -${CACHE_KIB}`);
+  // Reads the schema now, so that a file that is no database says so here and not in the first question.
+  raw.prepare('SELECT count(*) FROM sqlite_schema').get();
+}
+
+/** A read-only file opens without a word and fails at the first write; the write lock tells at once. */
+function tryWriteLock(raw: Connection): void {
+  try {
+    raw.exec('BEGIN IMMEDIATE; ROLLBACK');
+  } catch (error) {
+    if (codeOf(error) !== 'SQLITE_BUSY') throw error;
+  }
+}
+
+/**
+ * Looks at the first 100 bytes before SQLite does. Fields as in "Database File Format", sqlite.org/fileformat2.html 1.3:
+ * page size at 16, change counter at 24, page count at 28, version-valid-for at 92.
+ */
+export function checkHeader(path: string): void {
+  const size = statSync(path).size;
+  if (size === 0) throw new ShopDamaged('empty', `${path}: 0 bytes`);
+  const head = Buffer.alloc(100);
+  const file = openForReading(path);
+  try {
+    readSync(file, head, 0, 100, 0);
+  } finally {
+    closeSync(file);
+  }
+  if (head.toString('latin1', 0, 16) !== MAGIC) {
+    throw new ShopDamaged('not-a-database', `${path}: ${size} bytes that do not begin as an SQLite file does`);
+  }
+  const stored = head.readUInt16BE(16);
+  const pageSize = stored === 1 ? 65_536 : stored;
+  const pages = head.readUInt32BE(28);
+  const countHolds = head.readUInt32BE(24) === head.readUInt32BE(92);
+  // With a write-ahead log beside it a short file can be a copy in of pages that was cut off: SQLite finishes it.
+  if (countHolds && size < pages * pageSize && !hasContent(`${path}-wal`)) {
+    throw new ShopDamaged('truncated', `${path}: ${size} bytes of ${pages * pageSize} (${pages} pages of ${pageSize})`);
+  }
+}
+
+function openForReading(path: string): number {
+  try {
+    return openSync(path, 'r');
+  } catch (error) {
+    throw mapSqliteError(error, path);
+  }
+}
+
+const hasContent = (path: string): boolean => existsSync(path) && statSync(path).size > 0;
+
+/**
+ * Walks the whole file. 'quick' leaves out the comparison of indexes with their tables; 'whole' does everything and takes
+ * several times as long. Throws ShopDamaged naming the first pages or rows found.
+ */
+export function checkContent(raw: Connection, depth: 'quick' | 'whole' = 'quick'): void {
+  let found: readonly { readonly found: string }[];
+  try {
+    const pragma = depth === 'quick' ? 'pragma_quick_check' : 'pragma_integrity_check';
+    const column = depth === 'quick' ? 'quick_check' : 'integrity_check';
+    found = raw.prepare<[], { found: string }>(`SELECT ${column} AS found FROM ${pragma}(20)`).all();
+  } catch (error) {
+    throw mapSqliteError(error, raw.name);
+  }
+  if (found.length !== 1 || found[0]?.found !== 'ok') {
+    throw new ShopDamaged('damaged-page', found.map((row) => row.found).join('; '));
+  }
+  const orphans = raw.pragma('foreign_key_check') as readonly { table: string; rowid: number | null; parent: string }[];
+  const first = orphans[0];
+  if (first) {
+    const where = `${first.table} row ${first.rowid ?? '?'} points at a ${first.parent} that is not there`;
+    throw new ShopDamaged('broken-references', `${where} (${orphans.length} in all)`);
+  }
+}
+
+/** Folds the write-ahead log into the file and empties it. Returns whether all of it could be folded in. */
+export function checkpoint(raw: Connection): boolean {
+  const rows = raw.pragma('wal_checkpoint(TRUNCATE)') as readonly { busy: number }[];
+  return rows[0]?.busy === 0;
+}
+
+/** Folds the log in and closes, so that the shop at rest is one file. */
+export function closeConnection(raw: Connection): void {
+  if (!raw.open) return;
+  try {
+    if (!raw.readonly) checkpoint(raw);
+  } finally {
+    raw.close();
+  }
+}
