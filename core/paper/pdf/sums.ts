@@ -1,0 +1,95 @@
+import type { CreditNotePaper, InvoicePaper, PaperSums, QuotePaper } from '../document.ts';
+import { type Block, block, type Item, rule, SIZE, setText, stacked, words } from './block.ts';
+import type { Style } from './fonts.ts';
+import type { Setting } from './setting.ts';
+import { textWidth } from './text.ts';
+
+/** Width of the sums, in points. */
+export const SUMS_WIDTH = 225;
+const ROW = 15.5;
+
+type Priced = QuotePaper | InvoicePaper | CreditNotePaper;
+
+/** The sums as one block that is never broken; every figure is taken from the document. */
+export function sumsBlock(setting: Setting<Priced>): Block {
+  const { document, words: w, amount } = setting;
+  const { sums } = document;
+  const rows: Block[] = [];
+  const row = (label: string, minor: number): void => void rows.push(sumRow(setting, label, amount(minor), 'body'));
+  for (const one of sums.rows) {
+    const label = w.sum[one.kind];
+    row(one.hours === null ? label : `${label}, ${w.hours(setting.quantity(one.hours))}`, one.amount);
+  }
+  for (const one of sums.discounts) row(one.words === '' ? w.discount : one.words, -one.amount);
+  rows.push(...taxRows(setting, sums));
+  if (document.kind === 'invoice') rows.push(...invoiceEnd(setting, document));
+  else rows.push(lastRow(setting, document.kind === 'quote' ? w.total : w.toCredit, amount(sums.total)));
+  return stacked(rows);
+}
+
+function taxRows(setting: Setting<Priced>, sums: PaperSums): readonly Block[] {
+  const { words: w, amount, rate, document } = setting;
+  const total = document.kind === 'invoice' ? [ruledRow(setting, w.total, amount(sums.total))] : [];
+  const exempt = sums.exempt === '' ? [] : [sumRow(setting, sums.exempt, '', 'body')];
+  const net = sumRow(setting, w.net, amount(sums.net), 'body');
+  if (sums.prices === 'inclusive') {
+    const held = sums.taxes.map((tax) =>
+      sumRow(setting, w.taxHeld(tax.name, rate(tax.ratePpm), amount(tax.base)), amount(tax.amount), 'body'),
+    );
+    return [...total, ...(held.length > 0 ? [net] : []), ...held, ...exempt];
+  }
+  const added = sums.taxes.map((tax) =>
+    sumRow(setting, w.taxAdded(tax.name, rate(tax.ratePpm), amount(tax.base)), amount(tax.amount), 'body'),
+  );
+  return [...(sums.discounts.length > 0 ? [net] : []), ...added, ...exempt, ...total];
+}
+
+function invoiceEnd(setting: Setting<Priced>, document: InvoicePaper): readonly Block[] {
+  const { words: w, amount, shortDate } = setting;
+  const rows = document.taken.map((one) => {
+    const parts = [w.taken[one.what], one.method ? w.method[one.method] : '', shortDate(one.date)];
+    return sumRow(setting, parts.filter((part) => part !== '').join(', '), amount(-one.amount), 'body');
+  });
+  if (document.cashRounding !== 0) rows.push(sumRow(setting, w.cashRounding, amount(document.cashRounding), 'body'));
+  const favour = document.toPay < 0;
+  rows.push(lastRow(setting, favour ? w.inYourFavour : w.toPay, amount(Math.abs(document.toPay))));
+  return rows;
+}
+
+function sumRow({ shaper }: Setting, label: string, figure: string, style: Style): Block {
+  const room = SUMS_WIDTH - textWidth(shaper, figure, style, SIZE.body) - 12;
+  const text = setText(shaper, words(label, style), { x: 0, y: 0, width: room, size: SIZE.body });
+  const sum = setText(shaper, words(figure, style), { x: 0, y: 0, width: SUMS_WIDTH, size: SIZE.body, align: 'right' });
+  return block(Math.max(ROW, text.height + 2), [...text.items, ...sum.items]);
+}
+
+function ruledRow(setting: Setting, label: string, figure: string): Block {
+  const row = sumRow(setting, label, figure, 'bold');
+  const items: Item[] = row.items.map((item) => ({ ...item, y: item.y + 2.5 }));
+  return block(row.height + 2.5, [rule(0, 0.3, SUMS_WIDTH, 0.56), ...items]);
+}
+
+/** The one figure that matters, in the accent. Where label and figure do not fit side by side they stand apart. */
+function lastRow({ shaper, document }: Setting, label: string, figure: string): Block {
+  const size = SIZE.toPay;
+  const sign = document.currency.sign;
+  const wide = textWidth(shaper, label, 'bold', size) + textWidth(shaper, figure, 'bold', size) + 16;
+  const beside = wide <= SUMS_WIDTH;
+  const set = { x: 0, width: SUMS_WIDTH, size, leading: 1.2 };
+  const text = setText(shaper, words(label, 'bold', true), { ...set, y: 8 });
+  const y = beside ? 8 : 8 + text.height;
+  const sum = setText(shaper, words(figure, 'bold', true), { ...set, y, align: 'right' });
+  const unit = setText(shaper, words(sign), {
+    x: 0,
+    y: y + sum.height,
+    width: SUMS_WIDTH,
+    size: SIZE.small,
+    align: 'right',
+  });
+  return block(y + sum.height + unit.height, [
+    rule(0, 4, SUMS_WIDTH, 2.25, true),
+    ...text.items,
+    ...sum.items,
+    ...unit.items,
+  ]);
+}
