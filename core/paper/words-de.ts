@@ -61,9 +61,9 @@ export const GERMAN: PaperWords = {
   toPay: 'Zu zahlen',
   toCredit: 'Gutgeschrieben',
   inYourFavour: 'Zu Ihren Gunsten',
-  saidYes: 'Sie haben zugesagt',
-  yes: (yes, when, upTo) =>
-    `${when} ${WAY[yes.way]}${yes.reached === '' ? '' : ` ${yes.reached}`}, ${yes.name}, ` +
+  saidYes: (name) => (name === '' ? 'Sie haben zugesagt' : `Sie haben zugesagt, ${name}`),
+  yes: (yes, when, upTo, named) =>
+    `${when} ${WAY[yes.way]}${yes.reached === '' ? '' : ` ${yes.reached}`}, ${named ? `${yes.name}, ` : ''}` +
     `${yes.jobs.length > 0 ? `${yes.jobs.join(', ')}, ` : ''}bis ${upTo}`,
   saidNo: 'Sie haben abgelehnt',
   unsafe: 'Nicht sicher.',

@@ -64,9 +64,9 @@ export const ENGLISH: PaperWords = {
   toPay: 'To pay',
   toCredit: 'Credited',
   inYourFavour: 'In your favour',
-  saidYes: 'You said yes',
-  yes: (yes, when, upTo) =>
-    `${when} ${WAY[yes.way]}${yes.reached === '' ? '' : ` ${yes.reached}`}, ${yes.name}, ` +
+  saidYes: (name) => (name === '' ? 'You said yes' : `You said yes, ${name}`),
+  yes: (yes, when, upTo, named) =>
+    `${when} ${WAY[yes.way]}${yes.reached === '' ? '' : ` ${yes.reached}`}, ${named ? `${yes.name}, ` : ''}` +
     `${yes.jobs.length > 0 ? `${yes.jobs.join(', ')}, ` : ''}up to ${upTo}`,
   saidNo: 'You said no',
   unsafe: 'Unsafe.',

@@ -54,8 +54,9 @@ export interface PaperWords {
   readonly toPay: string;
   readonly toCredit: string;
   readonly inYourFavour: string;
-  readonly saidYes: string;
-  readonly yes: (yes: PaperYes, when: string, upTo: string) => string;
+  /** `name` is '' where several people said yes: then each line names its own. */
+  readonly saidYes: (name: string) => string;
+  readonly yes: (yes: PaperYes, when: string, upTo: string, named: boolean) => string;
   readonly saidNo: string;
   readonly unsafe: string;
   readonly tightened: string;

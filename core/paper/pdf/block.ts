@@ -51,6 +51,8 @@ export interface Block {
   readonly keep: boolean;
   /** The job it belongs to; a page that begins inside one names it again. */
   readonly job: JobMark | null;
+  /** An opening rule: left out where it would come right under the head of a page. */
+  readonly lead: boolean;
   /** Stands at the foot of the last page where there is room. */
   readonly atFoot: boolean;
 }
@@ -117,7 +119,14 @@ export function block(
   items: readonly Item[],
   more: Partial<Omit<Block, 'height' | 'items'>> = {},
 ): Block {
-  return { height, items, keep: more.keep ?? false, job: more.job ?? null, atFoot: more.atFoot ?? false };
+  return {
+    height,
+    items,
+    keep: more.keep ?? false,
+    job: more.job ?? null,
+    lead: more.lead ?? false,
+    atFoot: more.atFoot ?? false,
+  };
 }
 
 /** Moves items by points. */

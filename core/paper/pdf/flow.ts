@@ -35,12 +35,20 @@ export function flow(blocks: readonly Block[], frame: FlowFrame): readonly Page[
     empty = true;
   };
   const place = (group: readonly Block[]): void => {
-    const height = heightOf(group);
     const first = group[0];
     if (!first) return;
+    if (first.lead && empty && pages.length > 0) {
+      place(group.slice(1));
+      return;
+    }
+    const height = heightOf(group);
     const blank = group.every((one) => one.items.length === 0);
     if (blank && (empty || y + height > frame.bottom)) return;
-    if (y + height > frame.bottom && !empty) turn(first.job);
+    if (y + height > frame.bottom && !empty) {
+      turn(first.job);
+      place(group);
+      return;
+    }
     if (y + height > frame.bottom && group.length > 1) {
       for (const one of group) place([one]);
       return;

@@ -53,7 +53,7 @@ function garageHead({ document, words: w, shaper, width }: Setting): Block {
     garage.registration,
     garage.taxNumber === '' ? '' : w.taxNumber(garage.taxNumber),
   ].filter((part) => part !== '');
-  const lines = setText(shaper, words(contact.join('\u00a0\u00a0· ')), {
+  const lines = setText(shaper, words(contact.join('\u00a0\u00a0·\u00a0 ')), {
     x,
     y: name.height,
     width: width - x,
@@ -65,29 +65,28 @@ function garageHead({ document, words: w, shaper, width }: Setting): Block {
   const items: Item[] = [...name.items, ...lines.items].map((item) => ({ ...item, y: item.y + down }));
   if (garage.logo)
     items.push({ kind: 'logo', x: 0, y: (height - LOGO) / 2, width: LOGO, height: LOGO, logo: garage.logo });
-  return block(height + 12, items);
+  return block(height + 10, items);
 }
 
 function titleRow({ document, words: w, shaper, width }: Setting): Block {
   const number = String(document.number);
-  const numberWidth = textWidth(shaper, number, 'figure', SIZE.title);
-  const title = setText(shaper, words(w.title[document.kind], 'head'), {
-    x: -1,
-    y: 3,
-    width: width - numberWidth - 20,
-    size: SIZE.title,
-    leading: 1.2,
+  const room = width - textWidth(shaper, number, 'figure', SIZE.title) - 20;
+  const large = { y: 5, size: SIZE.title, leading: 1.2 };
+  const title = setText(shaper, words(w.title[document.kind], 'head'), { ...large, x: -1, width: room });
+  const figure = setText(shaper, words(number, 'figure'), { ...large, x: 0, width, align: 'right' });
+  const version = document.kind === 'quote' ? [w.version(String(document.version))] : [];
+  const about = [...version, w.orderNumber(String(document.orderNumber))].join(', ');
+  const end = Math.max(...title.items.map((item) => item.width)) + 12;
+  const beside = end + textWidth(shaper, about, 'body', SIZE.body) <= room;
+  const foot = (title.items.at(-1)?.y ?? 0) - SIZE.body * 0.98;
+  const below = setText(shaper, words(about), {
+    x: beside ? end : 0,
+    y: beside ? foot : large.y + title.height,
+    width: beside ? room - end : width,
+    size: SIZE.body,
   });
-  const figure = setText(shaper, words(number, 'figure'), {
-    x: 0,
-    y: 3,
-    width,
-    size: SIZE.title,
-    leading: 1.2,
-    align: 'right',
-  });
-  const height = title.height + 9;
-  return block(height, [rule(0, 1.125, width, 2.25, true), ...title.items, ...figure.items]);
+  const height = large.y + title.height + (beside ? 0 : below.height) + 5;
+  return block(height, [rule(0, 1.125, width, 2.25, true), ...title.items, ...below.items, ...figure.items]);
 }
 
 interface Fact {
@@ -132,7 +131,7 @@ function factsOf(setting: Setting): readonly Fact[] {
   return [
     {
       label: w.facts.for,
-      share: 1.15,
+      share: 1.1,
       boldFirst: true,
       lines: [
         ...document.billTo.filter((line) => line !== ''),
@@ -142,7 +141,7 @@ function factsOf(setting: Setting): readonly Fact[] {
     },
     {
       label: w.facts.car,
-      share: 1.4,
+      share: 1.35,
       boldFirst: true,
       lines: car
         ? [
@@ -153,7 +152,7 @@ function factsOf(setting: Setting): readonly Fact[] {
         : [],
     },
     { label: w.facts.mileage, share: 0.75, boldFirst: false, lines: mileageLines(setting) },
-    { label: w.facts.dates, share: 0.95, boldFirst: false, lines: dateLines(setting) },
+    { label: w.facts.dates, share: 1.1, boldFirst: false, lines: dateLines(setting) },
   ];
 }
 
@@ -171,13 +170,11 @@ function dateLines({ document, words: w, date }: Setting): readonly string[] {
   if (document.kind === 'quote') {
     if (document.validUntil) lines.push(w.validUntil(date(document.validUntil)));
     if (document.dates.in) lines.push(w.dateIn(date(document.dates.in)));
-    lines.push(w.version(String(document.version)));
   }
   if (document.kind === 'invoice') {
     if (document.dates.in) lines.push(w.dateIn(date(document.dates.in)));
     if (document.dates.out) lines.push(w.dateOut(date(document.dates.out)));
   }
-  lines.push(w.orderNumber(String(document.orderNumber)));
   return lines;
 }
 
@@ -187,7 +184,7 @@ export function shortHead({ document, words: w, shaper, width }: Setting): Block
     .filter((part) => part !== '')
     .join(' · ');
   const half = (width - 20) / 2;
-  const left = document.practice ? `${w.practice} · ${document.garage.name}` : document.garage.name;
+  const left = document.practice ? `${w.practice}, ${document.garage.name}` : document.garage.name;
   const name = firstLine(shaper, left, 'head', half, SIZE.job, 0);
   const about = firstLine(shaper, right, 'body', half, SIZE.body, width);
   return block(30, [...name, ...about, rule(0, 19, width, 1.125, true)]);
@@ -197,7 +194,7 @@ export function shortHead({ document, words: w, shaper, width }: Setting): Block
 export function foot({ document, words: w, shaper, width }: Setting, page: number, of: number): readonly Item[] {
   const town = document.garage.address.filter((line) => line !== '').at(-1);
   const from = town ? `${document.garage.name}, ${town}` : document.garage.name;
-  const left = document.practice ? `${w.practice} · ${from}` : from;
+  const left = document.practice ? `${w.practice}, ${from}` : from;
   const right = `${paperName(document)}, ${w.page(page, of)}`;
   const rightWidth = textWidth(shaper, right, 'body', SIZE.small);
   return [
@@ -222,6 +219,6 @@ function firstLine(
 }
 
 /** Height in points that the foot takes, with the white above it. */
-export const FOOT_HEIGHT = 24;
+export const FOOT_HEIGHT = 20;
 /** How far above the margin the foot's line begins. */
 export const FOOT_LINE = 14;

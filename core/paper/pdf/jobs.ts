@@ -15,7 +15,7 @@ export interface JobColumns {
 const INDENT = 22.5;
 /** At least this wide a column, so that common papers look alike. */
 const USUAL = { quantity: 66, each: 66, amount: 72 };
-const ROW_GAP = 1;
+const ROW_GAP = 0.6;
 
 /** Columns as wide as their widest figure, so that no two ever touch. */
 export function jobColumns(setting: Setting, jobs: readonly PaperJob[]): JobColumns {

@@ -81,13 +81,12 @@ function story(setting: Setting<QuotePaper | InvoicePaper | CreditNotePaper>): r
 function end(setting: Setting<QuotePaper | InvoicePaper | CreditNotePaper>): readonly Block[] {
   const { document, width } = setting;
   const sums = sumsBlock(setting);
-  const opening = (height: number): Block => block(height, [rule(0, 0, width, 1.125)], { keep: true });
+  const opening = (height: number): Block => block(height, [rule(0, 0, width, 1.125)], { keep: true, lead: true });
   const right = moved(sums.items, width - SUMS_WIDTH, 0);
   if (document.kind === 'credit-note') return [opening(8), block(sums.height, right)];
   const said = saidBlocks({ ...setting, document }, width - SUMS_WIDTH - 30);
   let beside = 0;
-  const most = Math.max(sums.height, 200);
-  while (beside < said.length && heightOf(said.slice(0, beside + 1)) <= most) beside += 1;
+  while (beside < said.length && heightOf(said.slice(0, beside + 1)) <= sums.height) beside += 1;
   while (beside > 0 && beside < said.length && said[beside - 1]?.keep) beside -= 1;
   const left = stacked(said.slice(0, beside));
   return [

@@ -17,9 +17,11 @@ export function saidBlocks(setting: Setting<QuotePaper | InvoicePaper>, width: n
     for (const entry of entries)
       blocks.push(...paragraph(setting.shaper, entry, { x: 0, width, size: SIZE_SAID, leading: 1.34, after: 1 }));
   };
+  const speakers = new Set(document.yes.map((yes) => yes.name));
+  const onlySpeaker = speakers.size === 1 ? ([...speakers][0] ?? '') : '';
   list(
-    w.saidYes,
-    document.yes.map((yes) => words(w.yes(yes, when(setting, yes.at), amount(yes.upTo)))),
+    w.saidYes(onlySpeaker),
+    document.yes.map((yes) => words(w.yes(yes, when(setting, yes.at), amount(yes.upTo), onlySpeaker === ''))),
   );
   list(
     w.saidNo,

@@ -6,7 +6,7 @@ import { textWidth } from './text.ts';
 
 /** Width of the sums, in points. */
 export const SUMS_WIDTH = 225;
-const ROW = 15.5;
+const ROW = 14.8;
 
 type Priced = QuotePaper | InvoicePaper | CreditNotePaper;
 
@@ -73,23 +73,15 @@ function ruledRow(setting: Setting, label: string, figure: string): Block {
 function lastRow({ shaper, document }: Setting, label: string, figure: string): Block {
   const size = SIZE.toPay;
   const sign = document.currency.sign;
-  const wide = textWidth(shaper, label, 'bold', size) + textWidth(shaper, figure, 'bold', size) + 16;
-  const beside = wide <= SUMS_WIDTH;
+  const signX = textWidth(shaper, label, 'bold', size) + 6;
+  const signWidth = textWidth(shaper, sign, 'body', SIZE.body);
+  const beside = signX + signWidth + 12 + textWidth(shaper, figure, 'bold', size) <= SUMS_WIDTH;
   const set = { x: 0, width: SUMS_WIDTH, size, leading: 1.2 };
   const text = setText(shaper, words(label, 'bold', true), { ...set, y: 8 });
   const y = beside ? 8 : 8 + text.height;
   const sum = setText(shaper, words(figure, 'bold', true), { ...set, y, align: 'right' });
-  const unit = setText(shaper, words(sign), {
-    x: 0,
-    y: y + sum.height,
-    width: SUMS_WIDTH,
-    size: SIZE.small,
-    align: 'right',
-  });
-  return block(y + sum.height + unit.height, [
-    rule(0, 4, SUMS_WIDTH, 2.25, true),
-    ...text.items,
-    ...sum.items,
-    ...unit.items,
-  ]);
+  // Set smaller, on the same foot line as the label.
+  const foot = (text.items.at(-1)?.y ?? 0) - SIZE.body * 0.98;
+  const unit = setText(shaper, words(sign), { x: signX, y: foot, width: SUMS_WIDTH - signX, size: SIZE.body });
+  return block(y + sum.height, [rule(0, 4, SUMS_WIDTH, 2.25, true), ...text.items, ...unit.items, ...sum.items]);
 }
