@@ -71,7 +71,7 @@ function garageHead({ document, words: w, shaper, width }: Setting): Block {
 function titleRow({ document, words: w, shaper, width }: Setting): Block {
   const number = String(document.number);
   const room = width - textWidth(shaper, number, 'figure', SIZE.title) - 20;
-  const large = { y: 5, size: SIZE.title, leading: 1.2 };
+  const large = { y: 8, size: SIZE.title, leading: 1.2 };
   const title = setText(shaper, words(w.title[document.kind], 'head'), { ...large, x: -1, width: room });
   const figure = setText(shaper, words(number, 'figure'), { ...large, x: 0, width, align: 'right' });
   const version = document.kind === 'quote' ? [w.version(String(document.version))] : [];
@@ -85,7 +85,7 @@ function titleRow({ document, words: w, shaper, width }: Setting): Block {
     width: beside ? room - end : width,
     size: SIZE.body,
   });
-  const height = large.y + title.height + (beside ? 0 : below.height) + 5;
+  const height = large.y + title.height + (beside ? 0 : below.height) + 2;
   return block(height, [rule(0, 1.125, width, 2.25, true), ...title.items, ...below.items, ...figure.items]);
 }
 

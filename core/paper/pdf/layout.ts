@@ -86,8 +86,7 @@ function end(setting: Setting<QuotePaper | InvoicePaper | CreditNotePaper>): rea
   if (document.kind === 'credit-note') return [opening(8), block(sums.height, right)];
   const said = saidBlocks({ ...setting, document }, width - SUMS_WIDTH - 30);
   let beside = 0;
-  while (beside < said.length && heightOf(said.slice(0, beside + 1)) <= sums.height) beside += 1;
-  while (beside > 0 && beside < said.length && said[beside - 1]?.keep) beside -= 1;
+  while (beside < said.length && (heightOf(said.slice(0, beside)) < sums.height || said[beside - 1]?.keep)) beside += 1;
   const left = stacked(said.slice(0, beside));
   return [
     opening(8),
