@@ -1,0 +1,209 @@
+import { randomUUID } from 'node:crypto';
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { resolve } from 'node:path';
+import { z } from 'zod';
+import type { Answer } from '../core/contract/errors.ts';
+import { Changes } from './changes.ts';
+import type { Shop } from './dispatch.ts';
+import { findPage, GUARDS, sendPage } from './pages.ts';
+import { checkSource, readJson, readTarget, TurnedAway } from './request.ts';
+import { cookie, type Entered, newSecret, type Session, Sessions, sameSecret } from './sessions.ts';
+
+const callBody = z.strictObject({
+  operation: z.string().min(1).max(80),
+  input: z.unknown(),
+  request: z.string().max(64).optional(),
+  at: z.number().optional(),
+});
+const enterBody = z.strictObject({ person: z.string().max(200), code: z.string().max(200) });
+const doorBody = z.strictObject({ device: z.string().min(1).max(60) });
+const nothing = z.strictObject({});
+const paperOutput = z.object({ name: z.string(), base64: z.string() });
+const enterOutput = z.object({ personId: z.string(), name: z.string(), role: z.string() });
+
+export interface HostSettings {
+  readonly shop: Shop;
+  /** The folder of the built window. */
+  readonly root: string;
+  /** 0 or absent: any free port. */
+  readonly port?: number;
+  /** Told of faults that nobody expected, with the id that the caller was shown. */
+  readonly onFault?: (id: string, fault: unknown) => void;
+}
+
+export interface Host {
+  /** http://127.0.0.1:port */
+  readonly address: string;
+  /** Lets its bearer make launch links: kept in a file that only this account can read. */
+  readonly key: string;
+  /** A link that lets one device in, once, within ten minutes. */
+  newLink(device: string): string;
+  /** Windows open now. */
+  windows(): number;
+  /** Takes no more requests and closes every connection. The shop stays open. */
+  close(): Promise<void>;
+}
+
+/** Starts the browser host on the loopback address. */
+export async function startHost(settings: HostSettings): Promise<Host> {
+  const root = resolve(settings.root);
+  const key = newSecret();
+  const sessions = new Sessions();
+  const changes = new Changes();
+  const shop = settings.shop;
+  const stopListening = shop.onChange((rooms) => changes.tell(rooms));
+  let port = 0;
+
+  const server = createServer({ headersTimeout: 10_000, requestTimeout: 60_000 }, (request, response) => {
+    answer(request, response).catch((fault: unknown) => {
+      if (fault instanceof TurnedAway) return turnAway(request, response, fault);
+      const id = randomUUID();
+      settings.onFault?.(id, fault);
+      send(response, 500, { ok: false, error: { code: 'unknown-fault', id } });
+    });
+  });
+
+  async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    const { path, query } = readTarget(request.url);
+    const launch = path === '/' && request.method === 'GET' ? query.get('key') : null;
+    checkSource(request, port, launch !== null);
+    if (launch !== null) return letIn(response, launch);
+    if (path === '/door') return openDoor(request, response);
+    const token = cookie(request.headers.cookie, cookieName());
+    const session = sessions.find(token);
+    if (session === undefined) throw new TurnedAway(401, 'session');
+    if (request.method === 'POST') return post(path, request, response, session);
+    if (request.method !== 'GET') throw new TurnedAway(405, 'method');
+    return get(path, response, session);
+  }
+
+  const cookieName = () => `crownwheel-${port}`;
+
+  function letIn(response: ServerResponse, launch: string): void {
+    const token = sessions.exchange(launch);
+    if (token === null) throw new TurnedAway(401, 'key');
+    // A page that moves on by itself, not a redirect: after a redirect that began elsewhere a strict cookie stays home.
+    response.writeHead(200, {
+      ...GUARDS,
+      'content-type': 'text/html; charset=utf-8',
+      'set-cookie': `${cookieName()}=${token}; HttpOnly; SameSite=Strict; Path=/`,
+    });
+    response.end('<!doctype html><title>Crownwheel</title><meta http-equiv="refresh" content="0;url=/">');
+  }
+
+  /** Whoever can read this account's own files may ask for another link: a second start, the command line. */
+  async function openDoor(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    if (!sameSecret(request.headers.authorization ?? '', `Bearer ${key}`)) throw new TurnedAway(401, 'key');
+    if (request.method !== 'POST') throw new TurnedAway(405, 'method');
+    const { device } = parse(doorBody, await readJson(request));
+    send(response, 200, { ok: true, output: { link: newLink(device) } });
+  }
+
+  async function post(path: string, request: IncomingMessage, response: ServerResponse, session: Session) {
+    const body = await readJson(request);
+    if (path === '/call') {
+      const { operation, input, request: id, at } = parse(callBody, body);
+      const caller = { personId: session.entered?.personId ?? null, device: session.device };
+      const options = { ...(id === undefined ? {} : { request: id }), ...(at === undefined ? {} : { at }) };
+      return send(response, 200, await shop.call(operation, input, caller, options));
+    }
+    if (path === '/enter') {
+      const { person, code } = parse(enterBody, body);
+      const entered = await shop.enter(person, code);
+      if (entered.ok) session.entered = enterOutput.parse(entered.output);
+      return send(response, 200, entered);
+    }
+    if (path === '/leave') {
+      parse(nothing, body);
+      session.entered = null;
+      return send(response, 200, { ok: true, output: {} });
+    }
+    throw new TurnedAway(404, 'path');
+  }
+
+  async function get(path: string, response: ServerResponse, session: Session): Promise<void> {
+    if (path === '/changes') return changes.add(response);
+    if (path === '/who') {
+      const output: { person: Entered | null; practice: boolean; folder: string } = {
+        person: session.entered,
+        practice: shop.practice,
+        folder: shop.folder,
+      };
+      return send(response, 200, { ok: true, output });
+    }
+    const paper = /^\/papers\/([0-9A-Za-z-]{1,64})\.pdf$/.exec(path)?.[1];
+    if (paper !== undefined) return sendPaper(response, paper, session);
+    const page = findPage(root, path);
+    if (page === null) throw new TurnedAway(404, 'path');
+    sendPage(response, page);
+  }
+
+  async function sendPaper(response: ServerResponse, id: string, session: Session): Promise<void> {
+    const caller = { personId: session.entered?.personId ?? null, device: session.device };
+    const read = await shop.call('paper.read', { id }, caller);
+    if (!read.ok) return send(response, read.error.code === 'not-found' ? 404 : 403, read);
+    const { name, base64 } = paperOutput.parse(read.output);
+    const bytes = Buffer.from(base64, 'base64');
+    response.writeHead(200, {
+      ...GUARDS,
+      // The browser's own reader of PDFs needs styles and embedding of its own; scripts stay out.
+      'content-security-policy': "frame-ancestors 'self'",
+      'content-type': 'application/pdf',
+      'content-disposition': `inline; filename*=UTF-8''${encodeURIComponent(name)}`,
+      'content-length': bytes.length,
+    });
+    response.end(bytes);
+  }
+
+  function newLink(device: string): string {
+    return `http://127.0.0.1:${port}/?key=${sessions.newKey(device)}`;
+  }
+
+  await new Promise<void>((listening, failed) => {
+    server.once('error', failed);
+    server.listen(settings.port ?? 0, '127.0.0.1', listening);
+  });
+  port = (server.address() as AddressInfo).port;
+
+  return {
+    address: `http://127.0.0.1:${port}`,
+    key,
+    newLink,
+    windows: () => changes.windows,
+    async close() {
+      stopListening();
+      changes.close();
+      const closed = new Promise((done) => server.close(done));
+      server.closeAllConnections();
+      await closed;
+    },
+  };
+}
+
+/** The body in its shape, or 400 with the fields that do not fit. */
+function parse<S extends z.ZodType>(schema: S, body: unknown): z.output<S> {
+  const read = schema.safeParse(body);
+  if (!read.success) throw new TurnedAway(400, read.error.issues.map((issue) => issue.path.join('.')).join(' '));
+  return read.data;
+}
+
+function send(response: ServerResponse, status: number, answer: Answer | { ok: false; error: object }): void {
+  if (response.headersSent) return void response.destroy();
+  const text = JSON.stringify(answer);
+  response.writeHead(status, {
+    ...GUARDS,
+    'content-type': 'application/json',
+    'content-length': Buffer.byteLength(text),
+  });
+  response.end(text);
+}
+
+/** Answers and, where the body was not read to its end, hangs up: a flood is not drained. */
+function turnAway(request: IncomingMessage, response: ServerResponse, fault: TurnedAway): void {
+  if (!request.complete) {
+    response.setHeader('connection', 'close');
+    response.once('finish', () => setTimeout(() => request.destroy(), 200).unref());
+  }
+  send(response, fault.status, { ok: false, error: { code: 'turned-away', why: fault.message } });
+}
