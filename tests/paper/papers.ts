@@ -168,6 +168,16 @@ export const INVOICE: InvoicePaper = {
   notices: [],
 };
 
+/** The invoice exactly as the picture has it, with the issue date and tax number that an invoice needs besides. */
+export const PICTURED_INVOICE: InvoicePaper = {
+  ...INVOICE,
+  declined: [],
+  oldParts: '',
+  nextDue: [],
+  warranty:
+    'The work and parts on this sheet are warranted for 12 months or 12,000 miles, street use. Have the oil changed again at 62,500 miles. The lab’s result follows by post.',
+};
+
 export const QUOTE: QuotePaper = {
   ...COMMON,
   kind: 'quote',

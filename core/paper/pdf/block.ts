@@ -79,6 +79,8 @@ export interface TextSetting {
   readonly size: number;
   readonly align?: 'left' | 'right';
   readonly leading?: number;
+  /** Where the foot of the first line's letters stands, to share a line with other sizes; else it follows from `y`. */
+  readonly foot?: number;
 }
 
 export interface SetText {
@@ -89,8 +91,8 @@ export interface SetText {
 /** Sets spans as lines below each other from `y` down. */
 export function setText(shaper: Shaper, spans: readonly Span[], setting: TextSetting): SetText {
   const { x, y, width, size, align = 'left', leading = LEADING } = setting;
-  const step = size * leading;
-  const first = y + (step - size * LEADING) / 2 + size * FOOT_OF_LETTERS;
+  const step = size * (1 + (leading - 1) * shaper.openness);
+  const first = setting.foot ?? y + (step - size * LEADING) / 2 + size * FOOT_OF_LETTERS;
   const lines = setLines(shaper, spans, size, width);
   const items = lines.map(
     (line, index): TextItem => ({

@@ -17,7 +17,7 @@ export async function drawPages(lib: PdfLib, pdf: PDFDocument, layout: PaperLayo
   const faceOf = (face: Face): EmbeddedFace => {
     const known = faces.get(face);
     if (known) return known;
-    const fresh = new EmbeddedFace(face, shaper.faces[face].font, pdf.context.nextRef());
+    const fresh = new EmbeddedFace(face, shaper.faces[face].parts, pdf.context.nextRef());
     faces.set(face, fresh);
     return fresh;
   };

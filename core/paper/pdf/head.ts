@@ -78,10 +78,11 @@ function titleRow({ document, words: w, shaper, width }: Setting): Block {
   const about = [...version, w.orderNumber(String(document.orderNumber))].join(', ');
   const end = Math.max(...title.items.map((item) => item.width)) + 12;
   const beside = end + textWidth(shaper, about, 'body', SIZE.body) <= room;
-  const foot = (title.items.at(-1)?.y ?? 0) - SIZE.body * 0.98;
+  const foot = title.items.at(-1)?.y ?? 0;
   const below = setText(shaper, words(about), {
     x: beside ? end : 0,
-    y: beside ? foot : large.y + title.height,
+    y: large.y + title.height,
+    ...(beside ? { foot } : {}),
     width: beside ? room - end : width,
     size: SIZE.body,
   });

@@ -123,7 +123,7 @@ function lineBlock(setting: Setting, job: PaperJob, line: PaperLine, columns: Jo
   if (!job.fixedPrice) {
     items.push(...right(amount(line.unitPrice), columns.each), ...right(amount(line.amount), columns.amount));
   }
-  let height = text.height + 2 * ROW_GAP;
+  let height = text.height + 2 * ROW_GAP * shaper.openness;
   const small = lineRemarks(setting, line, job);
   if (small !== '') {
     const set = setText(shaper, words(small), {

@@ -27,23 +27,36 @@ export async function paperPdf(document: PaperDocument, fonts: PaperFonts): Prom
   });
 }
 
+/** The share of white between lines that is kept when this saves a page. */
+const CLOSE = 0.68;
+
+/** A paper as it is set, and what it was set with. */
+export interface SetPaper {
+  readonly layout: PaperLayout;
+  readonly shaper: Shaper;
+}
+
 /**
  * The pages of a paper before they are drawn: which words stand where, in points. Pure; errors as for `paperPdf`.
  */
-export async function paperLayout(
-  document: PaperDocument,
-  fonts: PaperFonts,
-): Promise<{ readonly layout: PaperLayout; readonly shaper: Shaper }> {
+export async function paperLayout(document: PaperDocument, fonts: PaperFonts): Promise<SetPaper> {
   const fontkit = await import('@cantoo/fontkit');
   const open = (bytes: Uint8Array): Font => {
     const font = fontkit.create(bytes);
     if (!('layout' in font)) throw new TypeError('A font file for papers holds several fonts');
     return font;
   };
-  const shaper = new Shaper(openFaces(fonts, open));
-  const layout = layoutPaper(document, shaper);
-  if (shaper.missing.length > 0) throw new PaperCharacterMissing(shaper.missing);
-  return { layout, shaper };
+  const faces = openFaces(fonts, open);
+  const set = (openness: number): SetPaper => {
+    const shaper = new Shaper(faces, openness);
+    const layout = layoutPaper(document, shaper);
+    if (shaper.missing.length > 0) throw new PaperCharacterMissing(shaper.missing);
+    return { layout, shaper };
+  };
+  const usual = set(1);
+  if (usual.layout.pages.length === 1) return usual;
+  const close = set(CLOSE);
+  return close.layout.pages.length < usual.layout.pages.length ? close : usual;
 }
 
 function name(pdf: import('@cantoo/pdf-lib').PDFDocument, document: PaperDocument): void {

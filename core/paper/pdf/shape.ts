@@ -19,7 +19,10 @@ export interface Shaped {
 }
 
 interface OpenFace {
+  /** For shaping: only `shape` asks it for glyphs, so that each glyph keeps the characters it stands for. */
   readonly font: Font;
+  /** For writing: taking a font apart loads parts of glyphs, and a part (the dotless i of an i) has no characters. */
+  readonly parts: Font;
   readonly words: Map<string, Shaped>;
   readonly has: Map<number, boolean>;
 }
@@ -36,7 +39,8 @@ export function openFaces(fonts: PaperFonts, open: FontOpener): OpenFaces {
   const openOne = (face: Face): OpenFace => {
     const known = opened.get(fonts[face]);
     if (known) return known;
-    const fresh = { font: open(fonts[face]), words: new Map(), has: new Map() };
+    const bytes = fonts[face];
+    const fresh = { font: open(bytes), parts: open(bytes), words: new Map(), has: new Map() };
     opened.set(fonts[face], fresh);
     return fresh;
   };
@@ -46,10 +50,13 @@ export function openFaces(fonts: PaperFonts, open: FontOpener): OpenFaces {
 /** Shapes texts for one paper and remembers what no font could show. */
 export class Shaper {
   readonly faces: OpenFaces;
+  /** How much of the white between lines is kept: 1 as designed, less to save a page. */
+  readonly openness: number;
   readonly #missing = new Set<string>();
 
-  constructor(faces: OpenFaces) {
+  constructor(faces: OpenFaces, openness: number) {
     this.faces = faces;
+    this.openness = openness;
   }
 
   /** Characters that no face had, in the order met. */
@@ -104,11 +111,20 @@ export class Shaper {
     const { font, words } = this.faces[face];
     const known = words.get(text);
     if (known) return known;
+    if (words.size === 0) settleCharacters(font);
     if (words.size >= MOST_WORDS) words.clear();
     const shaped = shape(font, face, text);
     words.set(text, shaped);
     return shaped;
   }
+}
+
+/**
+ * Gives every glyph its first character for good. The library remembers whichever came first, so a no-break space or
+ * a Greek delta seen early would else change how later papers read back, and their bytes.
+ */
+function settleCharacters(font: Font): void {
+  for (const codePoint of font.characterSet) font.glyphForCodePoint(codePoint);
 }
 
 function shape(font: Font, face: Face, text: string): Shaped {

@@ -6,7 +6,6 @@ import { textWidth } from './text.ts';
 
 /** Width of the sums, in points. */
 export const SUMS_WIDTH = 225;
-const ROW = 14.8;
 
 type Priced = QuotePaper | InvoicePaper | CreditNotePaper;
 
@@ -60,7 +59,7 @@ function sumRow({ shaper }: Setting, label: string, figure: string, style: Style
   const room = SUMS_WIDTH - textWidth(shaper, figure, style, SIZE.body) - 12;
   const text = setText(shaper, words(label, style), { x: 0, y: 0, width: room, size: SIZE.body });
   const sum = setText(shaper, words(figure, style), { x: 0, y: 0, width: SUMS_WIDTH, size: SIZE.body, align: 'right' });
-  return block(Math.max(ROW, text.height + 2), [...text.items, ...sum.items]);
+  return block(Math.max(text.height, sum.height) + 1.2 * shaper.openness, [...text.items, ...sum.items]);
 }
 
 function ruledRow(setting: Setting, label: string, figure: string): Block {
@@ -81,7 +80,7 @@ function lastRow({ shaper, document }: Setting, label: string, figure: string): 
   const y = beside ? 8 : 8 + text.height;
   const sum = setText(shaper, words(figure, 'bold', true), { ...set, y, align: 'right' });
   // Set smaller, on the same foot line as the label.
-  const foot = (text.items.at(-1)?.y ?? 0) - SIZE.body * 0.98;
-  const unit = setText(shaper, words(sign), { x: signX, y: foot, width: SUMS_WIDTH - signX, size: SIZE.body });
+  const foot = text.items.at(-1)?.y ?? 0;
+  const unit = setText(shaper, words(sign), { x: signX, y: 0, foot, width: SUMS_WIDTH - signX, size: SIZE.body });
   return block(y + sum.height, [rule(0, 4, SUMS_WIDTH, 2.25, true), ...text.items, ...unit.items, ...sum.items]);
 }
