@@ -1,6 +1,6 @@
 import type { Transaction } from 'kysely';
 import type { z } from 'zod';
-import type { Operations, OperationName, OutputOf, ParsedInputOf } from '../core/contract/index.ts';
+import type { OperationName, Operations, OutputOf, ParsedInputOf } from '../core/contract/index.ts';
 import type { shopSettings } from '../core/contract/shop.ts';
 import type { Tables } from './tables.ts';
 import type { Writer } from './writer.ts';

@@ -42,18 +42,28 @@ const ROLE_RANK: Record<Who['role'], number> = { mechanic: 1, desk: 2, owner: 3 
 
 /** The civil date of an instant in a zone. */
 export function civilDay(at: number, zone: string): string {
-  return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(at);
+  return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
+    at,
+  );
 }
 
 /**
  * One call through the house: parse the input, check the person's right, run one transaction, record the trail,
  * announce what changed, return the parsed output. Every door comes through here.
  */
-export async function dispatch(house: House, name: string, input: unknown, caller: Caller, options: CallOptions = {}): Promise<Answer> {
+export async function dispatch(
+  house: House,
+  name: string,
+  input: unknown,
+  caller: Caller,
+  options: CallOptions = {},
+): Promise<Answer> {
   try {
     if (!Object.hasOwn(operations, name)) throw new Refusal({ code: 'unknown-operation', operation: name });
     const operation = operations[name as OperationName];
-    const handler = handlers[name as OperationName] as ((input: unknown, context: Context) => Promise<unknown>) | undefined;
+    const handler = handlers[name as OperationName] as
+      | ((input: unknown, context: Context) => Promise<unknown>)
+      | undefined;
     if (!handler) throw new Refusal({ code: 'unknown-operation', operation: name });
     const parsed = parse(operation.input, input);
     if (options.at !== undefined && !house.practice) throw badInput('at', 'practice-only');
@@ -64,7 +74,8 @@ export async function dispatch(house: House, name: string, input: unknown, calle
       const shop = await tx.selectFrom('shop').select('settings').executeTakeFirst();
       const settings = shop ? (JSON.parse(shop.settings) as Settings) : null;
       const who = await whoCalls(tx, caller.personId);
-      if (RANK[operation.may] > (who ? ROLE_RANK[who.role] : 0)) throw notAllowed(who ? 'role' : 'sign-in', { needs: operation.may });
+      if (RANK[operation.may] > (who ? ROLE_RANK[who.role] : 0))
+        throw notAllowed(who ? 'role' : 'sign-in', { needs: operation.may });
       const write = new Writer(tx);
       const context: Context = {
         tx,
@@ -87,8 +98,21 @@ export async function dispatch(house: House, name: string, input: unknown, calle
         return JSON.parse(before.answer) as unknown;
       }
       const answer = parse(operation.output, await handler(parsed, context));
-      await write.insert('request', { id: request, operation: name, input_hash: inputHash, answer: JSON.stringify(answer), at: now });
-      trail = await recordTrail(tx, { at: now, personId: who?.id ?? null, device: caller.device, operation: name, request, changes: write.changes });
+      await write.insert('request', {
+        id: request,
+        operation: name,
+        input_hash: inputHash,
+        answer: JSON.stringify(answer),
+        at: now,
+      });
+      trail = await recordTrail(tx, {
+        at: now,
+        personId: who?.id ?? null,
+        device: caller.device,
+        operation: name,
+        request,
+        changes: write.changes,
+      });
       return answer;
     });
     if (trail) {
@@ -103,7 +127,11 @@ export async function dispatch(house: House, name: string, input: unknown, calle
 
 async function whoCalls(tx: Context['tx'], personId: string | null): Promise<Who | null> {
   if (personId === null) return null;
-  const row = await tx.selectFrom('person').select(['id', 'name', 'role', 'active']).where('id', '=', personId).executeTakeFirst();
+  const row = await tx
+    .selectFrom('person')
+    .select(['id', 'name', 'role', 'active'])
+    .where('id', '=', personId)
+    .executeTakeFirst();
   if (!row || row.active === 0) throw notAllowed('sign-in');
   return { id: row.id, name: row.name, role: row.role };
 }

@@ -1,5 +1,5 @@
-import { notAllowed, Refusal } from './refusal.ts';
 import type { Context, Settings, Who } from './context.ts';
+import { notAllowed, Refusal } from './refusal.ts';
 
 /** The person who asks. Throws not-allowed when nobody is signed in. */
 export function signedIn(context: Context): Who {

@@ -13,7 +13,14 @@ export const trailHash = (row: Omit<TrailRow, 'hash'>): string =>
 /** Adds one row to the chain; returns its number and hash. */
 export async function recordTrail(
   tx: Tx,
-  entry: { at: number; personId: string | null; device: string; operation: string; request: string; changes: readonly Change[] },
+  entry: {
+    at: number;
+    personId: string | null;
+    device: string;
+    operation: string;
+    request: string;
+    changes: readonly Change[];
+  },
 ): Promise<{ n: number; hash: string }> {
   const last = await tx.selectFrom('trail').select(['n', 'hash']).orderBy('n', 'desc').limit(1).executeTakeFirst();
   const row = {
@@ -27,6 +34,9 @@ export async function recordTrail(
     before: last?.hash ?? TRAIL_START,
   };
   const hash = trailHash(row);
-  await tx.insertInto('trail').values({ ...row, hash }).execute();
+  await tx
+    .insertInto('trail')
+    .values({ ...row, hash })
+    .execute();
   return { n: row.n, hash };
 }

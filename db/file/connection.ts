@@ -23,7 +23,7 @@ const CACHE_KIB = 65_536;
 export function openConnection(path: string, options: OpenOptions = {}): Connection {
   const there = existsSync(path);
   if (!there && !options.create) throw new ShopMissing(path);
-  if (there && !(options.create && statSync(path).size === 0)) checkHeader(path);
+  if (there && !options.create && statSync(path).size === 0) throw new ShopDamaged('empty', `${path}: 0 bytes`);
   let raw: Connection | undefined;
   try {
     raw = new Database(path, { readonly: options.readonly ?? false, timeout: BUSY_MS });
@@ -32,7 +32,9 @@ export function openConnection(path: string, options: OpenOptions = {}): Connect
     return raw;
   } catch (error) {
     raw?.close();
-    throw mapSqliteError(error, path);
+    const mapped = mapSqliteError(error, path);
+    if (mapped instanceof ShopDamaged) diagnose(path);
+    throw mapped;
   }
 }
 
@@ -58,14 +60,14 @@ function tryWriteLock(raw: Connection): void {
 }
 
 /**
- * Looks at the first 100 bytes before SQLite does. Fields as in "Database File Format", sqlite.org/fileformat2.html 1.3:
- * page size at 16, change counter at 24, page count at 28, version-valid-for at 92.
+ * Names what is wrong with a file that SQLite refused, from its first 100 bytes. Fields as in "Database File Format",
+ * sqlite.org/fileformat2.html 1.3: page size at 16, change counter at 24, page count at 28, version-valid-for at 92.
+ * Only ever for a file that could not be opened: closing a file lets go of all locks that this process has on it.
  */
-export function checkHeader(path: string): void {
-  const size = statSync(path).size;
-  if (size === 0) throw new ShopDamaged('empty', `${path}: 0 bytes`);
+function diagnose(path: string): void {
+  const { size } = statSync(path);
   const head = Buffer.alloc(100);
-  const file = openForReading(path);
+  const file = openSync(path, 'r');
   try {
     readSync(file, head, 0, 100, 0);
   } finally {
@@ -78,38 +80,27 @@ export function checkHeader(path: string): void {
   const pageSize = stored === 1 ? 65_536 : stored;
   const pages = head.readUInt32BE(28);
   const countHolds = head.readUInt32BE(24) === head.readUInt32BE(92);
-  // With a write-ahead log beside it a short file can be a copy in of pages that was cut off: SQLite finishes it.
-  if (countHolds && size < pages * pageSize && !hasContent(`${path}-wal`)) {
+  if (countHolds && size < pages * pageSize) {
     throw new ShopDamaged('truncated', `${path}: ${size} bytes of ${pages * pageSize} (${pages} pages of ${pageSize})`);
   }
 }
 
-function openForReading(path: string): number {
-  try {
-    return openSync(path, 'r');
-  } catch (error) {
-    throw mapSqliteError(error, path);
-  }
-}
-
-const hasContent = (path: string): boolean => existsSync(path) && statSync(path).size > 0;
-
 /**
- * Walks the whole file. 'quick' leaves out the comparison of indexes with their tables; 'whole' does everything and takes
- * several times as long. Throws ShopDamaged naming the first pages or rows found.
+ * Walks the whole file. 'quick' leaves out the comparison of indexes with their tables and the references between rows;
+ * 'whole' does everything and takes several times as long. Throws ShopDamaged naming the first pages or rows found.
  */
 export function checkContent(raw: Connection, depth: 'quick' | 'whole' = 'quick'): void {
   let found: readonly { readonly found: string }[];
   try {
-    const pragma = depth === 'quick' ? 'pragma_quick_check' : 'pragma_integrity_check';
-    const column = depth === 'quick' ? 'quick_check' : 'integrity_check';
-    found = raw.prepare<[], { found: string }>(`SELECT ${column} AS found FROM ${pragma}(20)`).all();
+    const rows = raw.pragma(depth === 'quick' ? 'quick_check(20)' : 'integrity_check(20)') as Record<string, string>[];
+    found = rows.map((row) => ({ found: Object.values(row)[0] ?? '' }));
   } catch (error) {
     throw mapSqliteError(error, raw.name);
   }
   if (found.length !== 1 || found[0]?.found !== 'ok') {
     throw new ShopDamaged('damaged-page', found.map((row) => row.found).join('; '));
   }
+  if (depth === 'quick') return;
   const orphans = raw.pragma('foreign_key_check') as readonly { table: string; rowid: number | null; parent: string }[];
   const first = orphans[0];
   if (first) {

@@ -52,6 +52,34 @@ export class ShopNewer extends ShopFileError {
   }
 }
 
+/** Who has a shop's folder. Kept in a file that only this user can read, because of the key. */
+export interface Holder {
+  readonly pid: number;
+  readonly host: string;
+  /** Epoch ms. */
+  readonly since: number;
+  /** Where its door can be reached, once it is open. */
+  readonly address: string | null;
+  /** What a second start shows at that door. */
+  readonly key: string | null;
+}
+
+/**
+ * Another process has the shop. `certain` is false when only another machine's name stands on the folder: its process may
+ * be long gone, and somebody has to decide. `holder` is null when it has not written down who it is yet.
+ */
+export class ShopHeld extends ShopFileError {
+  readonly code = 'held';
+  readonly holder: Holder | null;
+  readonly certain: boolean;
+  constructor(holder: Holder | null, certain: boolean) {
+    super(holder ? `held by process ${holder.pid} on ${holder.host}` : 'held by a process that is just starting');
+    this.name = 'ShopHeld';
+    this.holder = holder;
+    this.certain = certain;
+  }
+}
+
 /** There is no such file. */
 export class ShopMissing extends ShopFileError {
   readonly code = 'missing';

@@ -1,0 +1,43 @@
+/** Close-out facts: what must be so before an invoice. */
+export interface CloseOutFacts {
+  readonly openClocks: readonly string[];
+  readonly forgottenClocks: readonly string[];
+  /** Letters of jobs on the sheet that no yes covers. */
+  readonly heldJobs: readonly string[];
+  /** Minor units over ceiling and allowance; 0 when inside. */
+  readonly excess: number;
+  readonly poMissing: boolean;
+  readonly issuedWithoutLine: readonly string[];
+  readonly torqueMissing: readonly { readonly job: string; readonly step: number; readonly missing: number }[];
+  readonly secondMissing: readonly { readonly job: string; readonly step: number }[];
+  readonly mileageOutMissing: boolean;
+  readonly outsideBillMissing: readonly string[];
+  readonly oldPartsUnanswered: boolean;
+}
+
+export interface Stop {
+  readonly what: string;
+  /** never: no way past it. owner: with a reason that is printed. note: anybody, with a note. */
+  readonly override: 'never' | 'owner' | 'note';
+  readonly with: Readonly<Record<string, string | number>>;
+}
+
+/** The stops before an invoice, as settled: which are never overridden, which by the owner, which by anybody with a note. */
+export function stopsOf(facts: CloseOutFacts): Stop[] {
+  const stops: Stop[] = [];
+  const add = (what: string, override: Stop['override'], figures: Stop['with'] = {}) =>
+    stops.push({ what, override, with: figures });
+  for (const person of facts.openClocks) add('clock-open', 'never', { person });
+  for (const person of facts.forgottenClocks) add('clock-forgotten', 'never', { person });
+  for (const letter of facts.heldJobs) add('job-without-yes', 'never', { letter });
+  if (facts.excess > 0) add('over-the-yes', 'never', { excess: facts.excess });
+  if (facts.poMissing) add('po-missing', 'never');
+  for (const words of facts.issuedWithoutLine) add('part-on-no-line', 'never', { words });
+  for (const { job, step, missing } of facts.torqueMissing)
+    add('torque-missing', 'owner', { letter: job, step, missing });
+  for (const { job, step } of facts.secondMissing) add('second-missing', 'owner', { letter: job, step });
+  if (facts.mileageOutMissing) add('mileage-out-missing', 'owner');
+  for (const words of facts.outsideBillMissing) add('outside-bill-missing', 'owner', { words });
+  if (facts.oldPartsUnanswered) add('old-parts-unanswered', 'note');
+  return stops;
+}

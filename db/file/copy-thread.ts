@@ -1,0 +1,137 @@
+import { createHash } from 'node:crypto';
+import {
+  closeSync,
+  constants,
+  copyFileSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  readSync,
+  statSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { isMainThread, parentPort, workerData } from 'node:worker_threads';
+import Database from 'better-sqlite3';
+import { checkContent, openConnection } from './connection.ts';
+import { codeOf, ShopDamaged } from './errors.ts';
+import { schemaVersion } from './migrate.ts';
+
+/** What the thread is asked to do. */
+export interface CopyTask {
+  readonly from: string;
+  /** A name that nothing has yet. */
+  readonly to: string;
+  readonly depth: 'quick' | 'whole';
+  /** Folders whose files are copied as well, each with the folder they go to; files already there stay. */
+  readonly folders: readonly { readonly from: string; readonly to: string }[];
+}
+
+export interface CopyResult {
+  readonly sha256: string;
+  readonly bytes: number;
+  readonly schemaVersion: number;
+  readonly files: number;
+}
+
+/** What the thread says, as JSON text: text crosses the border of threads cheaper than objects. */
+export type CopyWord =
+  | { readonly say: 'phase'; readonly phase: 'check' | 'hash' | 'files'; readonly done: number; readonly total: number }
+  | { readonly say: 'done'; readonly result: CopyResult }
+  | { readonly say: 'damaged'; readonly found: ShopDamaged['found']; readonly detail: string }
+  | { readonly say: 'failed'; readonly code: string; readonly message: string };
+
+// Large enough for any file: the whole copy is one step. In small steps beside a writer it would begin anew for ever.
+const ALL_PAGES = 0x7fff_ffff;
+
+async function copy(task: CopyTask, tell: (word: CopyWord) => void): Promise<CopyResult> {
+  const source = openConnection(task.from, { readonly: true });
+  try {
+    await source.backup(task.to, { progress: () => ALL_PAGES });
+  } finally {
+    source.close();
+  }
+  tell({ say: 'phase', phase: 'check', done: 0, total: 1 });
+  const version = settleAndCheck(task);
+  tell({ say: 'phase', phase: 'hash', done: 0, total: 1 });
+  syncFile(task.to);
+  const sha256 = hashFile(task.to);
+  const files = copyFolders(task, tell);
+  return { sha256, bytes: statSync(task.to).size, schemaVersion: version, files };
+}
+
+/** Makes the copy one file without a log, so that it can be read from a stick that cannot be written, and checks it. */
+function settleAndCheck(task: CopyTask): number {
+  const copied = new Database(task.to);
+  try {
+    copied.pragma('synchronous = FULL');
+    copied.pragma('journal_mode = DELETE');
+    checkContent(copied, task.depth);
+    return schemaVersion(copied);
+  } finally {
+    copied.close();
+  }
+}
+
+function copyFolders(task: CopyTask, tell: (word: CopyWord) => void): number {
+  const files = task.folders.flatMap(({ from, to }) => {
+    mkdirSync(to, { recursive: true });
+    const entries = readdirSync(from, { withFileTypes: true, recursive: true });
+    for (const entry of entries) {
+      if (entry.isDirectory())
+        mkdirSync(join(to, entry.parentPath.slice(from.length), entry.name), { recursive: true });
+    }
+    return entries
+      .filter((entry) => entry.isFile())
+      .map((entry) => ({
+        from: join(entry.parentPath, entry.name),
+        to: join(to, entry.parentPath.slice(from.length), entry.name),
+      }));
+  });
+  let copied = 0;
+  files.forEach((file, index) => {
+    tell({ say: 'phase', phase: 'files', done: index, total: files.length });
+    try {
+      copyFileSync(file.from, file.to, constants.COPYFILE_EXCL);
+      syncFile(file.to);
+      copied += 1;
+    } catch (error) {
+      if (codeOf(error) !== 'EEXIST') throw error;
+    }
+  });
+  return copied;
+}
+
+function syncFile(path: string): void {
+  const file = openSync(path, 'r+');
+  try {
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** SHA-256 of a file, hex, read in pieces of 1 MB. */
+export function hashFile(path: string): string {
+  const hash = createHash('sha256');
+  const piece = Buffer.allocUnsafe(1_048_576);
+  const file = openSync(path, 'r');
+  try {
+    for (let read = readSync(file, piece); read > 0; read = readSync(file, piece)) hash.update(piece.subarray(0, read));
+  } finally {
+    closeSync(file);
+  }
+  return hash.digest('hex');
+}
+
+async function run(port: NonNullable<typeof parentPort>): Promise<void> {
+  const tell = (word: CopyWord) => port.postMessage(JSON.stringify(word));
+  try {
+    tell({ say: 'done', result: await copy(workerData as CopyTask, tell) });
+  } catch (error) {
+    if (error instanceof ShopDamaged) tell({ say: 'damaged', found: error.found, detail: error.detail });
+    else tell({ say: 'failed', code: codeOf(error), message: error instanceof Error ? error.message : String(error) });
+  }
+}
+
+if (!isMainThread && parentPort) await run(parentPort);

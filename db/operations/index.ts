@@ -1,0 +1,25 @@
+import type { Handlers } from '../context.ts';
+import { benchHandlers } from './bench.ts';
+import { careHandlers } from './care.ts';
+import { deskHandlers } from './desk.ts';
+import { findHandlers } from './find.ts';
+import { paperHandlers } from './papers.ts';
+import { sheetHandlers } from './sheet.ts';
+import { shopHandlers } from './shop.ts';
+import { stockHandlers } from './stock.ts';
+import { todayHandlers } from './today.ts';
+import { yesHandlers } from './yes.ts';
+
+/** Every operation's handler. */
+export const handlers: Handlers = {
+  ...shopHandlers,
+  ...deskHandlers,
+  ...findHandlers,
+  ...sheetHandlers,
+  ...yesHandlers,
+  ...benchHandlers,
+  ...stockHandlers,
+  ...paperHandlers,
+  ...todayHandlers,
+  ...careHandlers,
+};

@@ -1,0 +1,314 @@
+import { cashRounding } from '../../core/money/cash.ts';
+import { reckonCredit } from '../../core/money/credit.ts';
+import type { MoneyRules, Sheet, SheetTotals } from '../../core/money/line.ts';
+import { money } from '../../core/money/money.ts';
+import { reckonSheet } from '../../core/money/totals.ts';
+import type { PaperDocument, PaperTaken } from '../../core/paper/document.ts';
+import { paperName } from '../../core/paper/words.ts';
+import { addDays } from '../../core/time/civil.ts';
+import { civilDateOf } from '../../core/time/instant.ts';
+import type { Context, Handlers } from '../context.ts';
+import { newId } from '../id.ts';
+import { creditPaper, invoicePaper, paperSums, quotePaper, receiptPaper } from '../order/document.ts';
+import { stopsOfOrder } from '../order/facts.ts';
+import { type Loaded, loadOrder } from '../order/load.ts';
+import { balanceOf, letterOf, reckonOrder } from '../order/reckon.ts';
+import { pdfOf } from '../pdf.ts';
+import { settingsOf, signedIn } from '../people.ts';
+import { post } from '../postings.ts';
+import { badInput, held, notAllowed, notFound } from '../refusal.ts';
+import { nextNumber } from '../series.ts';
+import type { PaperRow } from '../tables.ts';
+
+/** What a paper was reckoned from, kept with it so that it can be re-added for ever. */
+export interface KeptSheet {
+  readonly sheet: Sheet;
+  readonly rules: MoneyRules;
+}
+
+async function issue(
+  context: Context,
+  loaded: Loaded,
+  document: PaperDocument,
+  totals: Pick<SheetTotals, 'net' | 'tax' | 'gross'>,
+  kept: KeptSheet | null,
+  more: Partial<PaperRow>,
+): Promise<string> {
+  const id = newId();
+  await context.write.insert('paper', {
+    id,
+    work_order_id: loaded.order.id,
+    kind: document.kind,
+    number: document.number,
+    version: null,
+    issued_at: context.now,
+    issued_on: context.today,
+    person_id: signedIn(context).id,
+    customer_id: (loaded.payer ?? loaded.customer).id,
+    net: totals.net,
+    tax: totals.tax,
+    gross: totals.gross,
+    due_on: null,
+    valid_until: null,
+    corrects: null,
+    sheet: JSON.stringify(kept),
+    document: JSON.stringify(document),
+    ...more,
+  });
+  return id;
+}
+
+const takenOf = (loaded: Loaded, zone: string): PaperTaken[] =>
+  loaded.payments
+    .filter((payment) => payment.kind === 'deposit' || payment.kind === 'payment')
+    .map((payment) => ({
+      what: payment.kind === 'deposit' ? 'deposit' : 'payment',
+      method: payment.way === '' ? null : payment.way,
+      date: civilDateOf(payment.at, zone),
+      amount: payment.amount,
+    }));
+
+/** Accounts of the books under an invoice or, with sign -1, a credit note: what is owed, against what was sold and the tax. */
+const salePostings = (totals: SheetTotals, sign: 1 | -1, inclusive: boolean): [string, number][] => [
+  ['receivable', sign * totals.gross],
+  ['sales', -sign * (inclusive ? totals.gross - totals.tax : totals.net)],
+  ['tax', -sign * totals.tax],
+];
+
+export const paperHandlers: Handlers = {
+  'quote.issue': async ({ orderId, validUntil }, context) => {
+    const settings = settingsOf(context);
+    const loaded = await loadOrder(context, orderId);
+    const reckoned = reckonOrder(loaded, settings);
+    if (reckoned.inSum.length === 0) throw held([{ what: 'nothing-on-the-sheet', with: {} }]);
+    const before = loaded.papers.findLast((paper) => paper.kind === 'quote');
+    const number = before?.number ?? (await nextNumber(context, 'quote'));
+    const version = (before?.version ?? 0) + 1;
+    const until = validUntil ?? addDays(context.today, settings.quoteDays);
+    if (until < context.today) throw badInput('validUntil', 'in-the-past');
+    const document = quotePaper(context, settings, loaded, reckoned, { number, version, validUntil: until });
+    const paperId = await issue(
+      context,
+      loaded,
+      document,
+      reckoned.totals,
+      { sheet: reckoned.sheet, rules: reckoned.rules },
+      { version, valid_until: until },
+    );
+    return { paperId, number, version, gross: reckoned.totals.gross };
+  },
+  'invoice.issue': async ({ orderId, overrides }, context) => {
+    const who = signedIn(context);
+    const settings = settingsOf(context);
+    const loaded = await loadOrder(context, orderId);
+    const before = loaded.papers.find((paper) => paper.kind === 'invoice');
+    if (before) throw held([{ what: 'invoiced', with: { number: before.number } }]);
+    const reckoned = reckonOrder(loaded, settings);
+    if (reckoned.inSum.length === 0) throw held([{ what: 'nothing-on-the-sheet', with: {} }]);
+    const stops = stopsOfOrder(loaded, reckoned);
+    const reasons = new Map(overrides.map((one) => [one.what, one.reason]));
+    const standing = stops.filter((stop) => stop.override === 'never' || !reasons.has(stop.what));
+    if (standing.length > 0) throw held(standing);
+    if (who.role !== 'owner' && stops.some((stop) => stop.override === 'owner'))
+      throw notAllowed('role', { needs: 'owner' });
+    const number = await nextNumber(context, 'invoice');
+    const dueOn = addDays(context.today, settings.payDays);
+    const taken = takenOf(loaded, settings.zone);
+    const toPay = reckoned.totals.gross + balanceOf(loaded);
+    const printed = stops
+      .filter((stop) => stop.override === 'owner')
+      .map((stop) => ({ what: stop.what, reason: reasons.get(stop.what) ?? '', by: who.name }));
+    const document = invoicePaper(context, settings, loaded, reckoned, {
+      number,
+      dueOn,
+      taken,
+      toPay,
+      overrides: printed,
+    });
+    const paperId = await issue(
+      context,
+      loaded,
+      document,
+      reckoned.totals,
+      { sheet: reckoned.sheet, rules: reckoned.rules },
+      { due_on: dueOn },
+    );
+    await post(context, paperId, salePostings(reckoned.totals, 1, settings.prices === 'inclusive'));
+    return { paperId, number, gross: reckoned.totals.gross, toPay };
+  },
+  'creditNote.issue': async ({ invoicePaperId, reason, lines }, context) => {
+    const invoice = await context.tx
+      .selectFrom('paper')
+      .selectAll()
+      .where('id', '=', invoicePaperId)
+      .where('kind', '=', 'invoice')
+      .executeTakeFirst();
+    if (!invoice) throw notFound('invoice', invoicePaperId);
+    const settings = settingsOf(context);
+    const loaded = await loadOrder(context, invoice.work_order_id);
+    const kept = JSON.parse(invoice.sheet) as KeptSheet;
+    const billed = reckonSheet(kept.sheet, kept.rules);
+    const earlier = loaded.papers
+      .filter((paper) => paper.corrects === invoicePaperId)
+      .map((paper) => JSON.parse(paper.sheet) as { credited: { lineId: string; quantity: number }[] });
+    const credited = lines.map(({ lineId, quantity }, place) => {
+      const line = kept.sheet.jobs.flatMap((job) => job.lines).find((one) => one.id === lineId);
+      const total = billed.lines.find((one) => one.lineId === lineId);
+      if (!line || !total) throw notFound('line', lineId);
+      const before = earlier
+        .flatMap((paper) => paper.credited)
+        .reduce((sum, one) => sum + (one.lineId === lineId ? one.quantity : 0), 0);
+      if (quantity === 0 || before + quantity > line.quantity)
+        throw badInput(`lines.${place}.quantity`, 'more-than-billed', { left: line.quantity - before });
+      return {
+        id: lineId,
+        kind: line.kind,
+        base: total.base,
+        quantity: line.quantity,
+        creditedBefore: before,
+        creditNow: quantity,
+      };
+    });
+    const totals = reckonCredit(credited, kept.rules, kept.sheet.exempt);
+    const number = await nextNumber(context, 'credit-note');
+    const amounts = new Map(totals.lines.map((line) => [line.lineId, line.amount]));
+    const jobIds = [...new Set(credited.map((one) => loaded.lines.find((line) => line.id === one.id)?.job_id ?? ''))];
+    const jobs = jobIds.map((jobId) => {
+      const job = loaded.jobs.find((one) => one.id === jobId);
+      const mine = credited.flatMap((one) =>
+        loaded.lines.filter((line) => line.id === one.id && line.job_id === jobId).map((line) => ({ line, one })),
+      );
+      return {
+        letter: letterOf(job?.place ?? 0),
+        title: job?.title ?? '',
+        amount: mine.reduce((sum, { one }) => sum + (amounts.get(one.id) ?? 0), 0),
+        fixedPrice: false,
+        given: false,
+        note: '',
+        lines: mine.map(({ line, one }) => ({
+          kind: line.kind,
+          words: line.words,
+          partNumber: line.part_number,
+          condition: line.condition ?? ('' as const),
+          quantity: one.creditNow,
+          unit: line.unit,
+          unitPrice: line.unit_price,
+          amount: amounts.get(one.id) ?? 0,
+          discount: 0,
+          given: false,
+          estimated: false,
+          note: '',
+        })),
+      };
+    });
+    const sums = paperSums(totals, '', kept.rules.prices, loaded.customer.tax_exempt);
+    const document = creditPaper(context, settings, loaded, {
+      number,
+      corrects: { number: invoice.number, date: invoice.issued_on },
+      reason,
+      jobs,
+      sums,
+    });
+    const paperId = await issue(context, loaded, document, totals, null, {
+      corrects: invoicePaperId,
+      sheet: JSON.stringify({
+        credited: credited.map((one) => ({ lineId: one.id, quantity: one.creditNow })),
+        lines: credited,
+        rules: kept.rules,
+        exempt: kept.sheet.exempt,
+      }),
+    });
+    await post(context, paperId, salePostings(totals, -1, kept.rules.prices === 'inclusive'));
+    return { paperId, number, net: totals.net, tax: totals.tax, gross: totals.gross };
+  },
+  'payment.take': async (input, context) => {
+    const settings = settingsOf(context);
+    const loaded = await loadOrder(context, input.orderId);
+    const invoice = loaded.papers.find((paper) => paper.kind === 'invoice') ?? null;
+    if (input.invoicePaperId !== null && input.invoicePaperId !== invoice?.id)
+      throw notFound('invoice', input.invoicePaperId);
+    const open = balanceOf(loaded);
+    if (input.kind === 'payment' && !invoice) throw held([{ what: 'no-invoice-yet', with: {} }]);
+    if (input.kind === 'deposit' && invoice) throw held([{ what: 'invoiced', with: { number: invoice.number } }]);
+    if (input.kind === 'payment' && input.amount > open) throw held([{ what: 'more-than-open', with: { open } }]);
+    if (input.kind === 'refund' && input.amount > -open)
+      throw held([{ what: 'more-than-held', with: { held: Math.max(0, -open) } }]);
+    const sign = input.kind === 'refund' ? -1 : 1;
+    // Only a cash sum that settles the whole is rounded to the coins there are; the difference is a line of its own.
+    const settles = input.way === 'cash' && input.kind !== 'deposit' && input.amount === Math.abs(open);
+    const cash = settles
+      ? cashRounding(money(input.amount), settings.cashStep)
+      : { payable: input.amount, difference: 0 };
+    const number = await nextNumber(context, 'receipt');
+    const balance = invoice ? open - sign * input.amount : null;
+    const document = receiptPaper(context, settings, loaded, {
+      number,
+      what: input.kind,
+      method: input.way,
+      amount: cash.payable,
+      invoice: invoice ? { number: invoice.number, date: invoice.issued_on, total: invoice.gross } : null,
+      cashRounding: cash.difference,
+      balance,
+      takenBy: signedIn(context).name,
+      note: input.note,
+    });
+    const receiptPaperId = await issue(
+      context,
+      loaded,
+      document,
+      { net: money(cash.payable), tax: money(0), gross: money(cash.payable) },
+      null,
+      {},
+    );
+    const id = newId();
+    const row = {
+      work_order_id: input.orderId,
+      receipt_paper_id: receiptPaperId,
+      note: input.note,
+      person_id: signedIn(context).id,
+      at: context.now,
+    };
+    await context.write.insert('payment', {
+      ...row,
+      id,
+      kind: input.kind,
+      way: input.way,
+      amount: sign * cash.payable,
+    });
+    if (cash.difference !== 0)
+      await context.write.insert('payment', {
+        ...row,
+        id: newId(),
+        kind: 'rounding',
+        way: '',
+        amount: -sign * cash.difference,
+      });
+    const held_ = invoice ? 'receivable' : 'deposits';
+    await post(context, id, [
+      [input.way, sign * cash.payable],
+      ['rounding', -sign * cash.difference],
+      [held_, -sign * input.amount],
+    ]);
+    return { id, receiptPaperId, receiptNumber: number, handed: cash.payable, balance };
+  },
+  'paper.read': async ({ id }, context) => {
+    const row = await context.tx.selectFrom('paper').select('document').where('id', '=', id).executeTakeFirst();
+    if (!row) throw notFound('paper', id);
+    const document = JSON.parse(row.document) as PaperDocument;
+    const bytes = await pdfOf(context.folder, id, document);
+    return { name: `${paperName(document)}.pdf`, base64: Buffer.from(bytes).toString('base64') };
+  },
+  'paper.sent': async ({ id, how, at }, context) => {
+    const row = await context.tx.selectFrom('paper').select('id').where('id', '=', id).executeTakeFirst();
+    if (!row) throw notFound('paper', id);
+    const sentId = newId();
+    await context.write.insert('paper_sent', {
+      id: sentId,
+      paper_id: id,
+      at: at ?? context.now,
+      how,
+      person_id: signedIn(context).id,
+    });
+    return { id: sentId };
+  },
+};

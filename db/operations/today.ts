@@ -1,0 +1,84 @@
+import type { Handlers } from '../context.ts';
+import { nextOf } from '../order/facts.ts';
+import { loadOrder } from '../order/load.ts';
+import { reckonOrder } from '../order/reckon.ts';
+import { settingsOf } from '../people.ts';
+
+const RANK = { late: 0, soon: 1, fine: 2, none: 3 } as const;
+
+export const todayHandlers: Handlers = {
+  'today.get': async (_input, context) => {
+    const settings = settingsOf(context);
+    const ids = await context.tx
+      .selectFrom('work_order')
+      .select('id')
+      .where('handed_over_at', 'is', null)
+      .orderBy('opened_at')
+      .execute();
+    const unpaid = await context.tx
+      .selectFrom('work_order')
+      .innerJoin('paper', 'paper.work_order_id', 'work_order.id')
+      .select('work_order.id')
+      .where('handed_over_at', 'is not', null)
+      .where('paper.kind', '=', 'invoice')
+      .where('paper.issued_at', '>', context.now - 400 * 86_400_000)
+      .execute();
+    const rows = [];
+    for (const { id } of [...ids, ...unpaid]) {
+      const loaded = await loadOrder(context, id);
+      const next = nextOf(loaded, reckonOrder(loaded, settings), context.now, context.today);
+      if (next.whose === 'nobody') continue;
+      const figures = context.seesPrices
+        ? next.with
+        : Object.fromEntries(Object.entries(next.with).filter(([key]) => key !== 'balance'));
+      rows.push({
+        orderId: id,
+        number: loaded.order.number,
+        plate: loaded.car.plate,
+        car: loaded.car.words,
+        customer: loaded.customer.name,
+        promiseAt: loaded.order.promise_at,
+        promiseWords: loaded.order.promise_words,
+        next: { ...next, with: figures },
+        clocks: loaded.running.map((clock) => ({
+          person: loaded.people.get(clock.person_id)?.name ?? '',
+          on: clock.on_at,
+        })),
+      });
+    }
+    rows.sort(
+      (a, b) =>
+        RANK[a.next.promise] - RANK[b.next.promise] ||
+        (a.promiseAt ?? Number.MAX_SAFE_INTEGER) - (b.promiseAt ?? Number.MAX_SAFE_INTEGER) ||
+        a.number - b.number,
+    );
+    const running = await context.tx
+      .selectFrom('clock_open')
+      .innerJoin('person', 'person.id', 'clock_open.person_id')
+      .leftJoin('job', 'job.id', 'clock_open.job_id')
+      .leftJoin('work_order', 'work_order.id', 'job.work_order_id')
+      .select([
+        'clock_open.person_id',
+        'person.name',
+        'clock_open.job_id',
+        'clock_open.kind',
+        'clock_open.on_at',
+        'work_order.id as order_id',
+        'work_order.number',
+      ])
+      .execute();
+    return {
+      now: context.now,
+      rows,
+      open: running.map((row) => ({
+        personId: row.person_id,
+        person: row.name,
+        orderId: row.order_id,
+        orderNumber: row.number,
+        jobId: row.job_id,
+        kind: row.kind,
+        on: row.on_at,
+      })),
+    };
+  },
+};

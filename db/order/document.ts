@@ -1,0 +1,306 @@
+import { currencyDigits } from '../../core/money/currency.ts';
+import type { SheetTotals } from '../../core/money/line.ts';
+import type {
+  CreditNotePaper,
+  InvoicePaper,
+  PaperCommon,
+  PaperJob,
+  PaperSums,
+  PaperTaken,
+  PaperYes,
+  QuotePaper,
+  ReceiptPaper,
+} from '../../core/paper/document.ts';
+import { civilDateOf, instantToWall } from '../../core/time/instant.ts';
+import type { Context, Settings } from '../context.ts';
+import type { CarRow, CustomerRow, JobRow } from '../tables.ts';
+import { stepsOf } from './facts.ts';
+import type { Loaded } from './load.ts';
+import { letterOf, type Reckoned } from './reckon.ts';
+
+const SIGNS: Record<string, string> = { USD: 'US$', EUR: '€', GBP: '£' };
+
+/** What every paper of this shop has. */
+export function commonPaper(
+  context: Context,
+  settings: Settings,
+  of: { number: number; orderNumber: number; billTo: CustomerRow; car: CarRow | null; po: string },
+): PaperCommon {
+  return {
+    shape: 1,
+    practice: context.practice,
+    language: settings.language,
+    size: settings.paper,
+    currency: {
+      code: settings.currency,
+      sign: SIGNS[settings.currency] ?? settings.currency,
+      digits: currencyDigits(settings.currency) ?? 2,
+      decimal: settings.decimal,
+      group: settings.group,
+    },
+    garage: {
+      name: settings.name,
+      address: settings.address,
+      phone: settings.phone,
+      email: settings.email,
+      registration: settings.registration,
+      taxNumber: settings.taxNumber,
+      logo: settings.logoPng === null ? null : { kind: 'png', base64: settings.logoPng },
+    },
+    number: of.number,
+    date: context.today,
+    issuedAt: context.now,
+    orderNumber: of.orderNumber,
+    billTo: [of.billTo.name, ...(JSON.parse(of.billTo.address) as string[])],
+    billToTaxNumber: of.billTo.tax_number,
+    purchaseOrder: of.po,
+    car: of.car
+      ? {
+          name: of.car.year === null ? of.car.words : `${of.car.words}, ${of.car.year}`,
+          plate: of.car.plate,
+          vin: of.car.vin,
+        }
+      : null,
+  };
+}
+
+const common = (context: Context, settings: Settings, loaded: Loaded, number: number) =>
+  commonPaper(context, settings, {
+    number,
+    orderNumber: loaded.order.number,
+    billTo: loaded.payer ?? loaded.customer,
+    car: loaded.car,
+    po: loaded.order.po_number,
+  });
+
+function paperJob(job: JobRow, loaded: Loaded, reckoned: Reckoned): PaperJob {
+  const totals = new Map(reckoned.totals.lines.map((line) => [line.lineId, line]));
+  const charged = new Map(
+    reckoned.sheet.jobs.flatMap((one) => one.lines.map((line) => [line.id, line.quantity] as const)),
+  );
+  const free = job.given === 1 || job.kind !== 'charged';
+  return {
+    letter: letterOf(job.place),
+    title: job.title,
+    amount: reckoned.totals.jobs.get(job.id) ?? reckoned.aside.get(job.id) ?? 0,
+    fixedPrice: job.fixed_price !== null,
+    given: free,
+    note: [job.note, job.give_why].filter((text) => text !== '').join(' '),
+    lines: loaded.lines
+      .filter((line) => line.job_id === job.id)
+      .map((line) => ({
+        kind: line.kind,
+        words: line.words,
+        partNumber: line.part_number,
+        condition: line.condition ?? '',
+        quantity: charged.get(line.id) ?? line.quantity,
+        unit: line.unit,
+        unitPrice: line.unit_price,
+        amount: totals.get(line.id)?.amount ?? 0,
+        discount: 0,
+        given: free || line.given === 1,
+        estimated: line.kind === 'outside' && line.unit_cost === null,
+        note: line.give_why,
+      })),
+  };
+}
+
+/** The sums block of a paper from its totals. */
+export function paperSums(
+  totals: SheetTotals,
+  discountWords: string,
+  prices: 'exclusive' | 'inclusive',
+  exempt: string,
+): PaperSums {
+  const kinds = totals.byKind;
+  const rows = [
+    { kind: 'labour' as const, hours: totals.labourHours, amount: kinds.labour as number },
+    { kind: 'parts-and-fluids' as const, hours: null, amount: kinds.part + kinds.fluid },
+    { kind: 'outside' as const, hours: null, amount: kinds.outside as number },
+    { kind: 'supplies' as const, hours: null, amount: kinds.supplies + totals.supplies },
+    { kind: 'fees' as const, hours: null, amount: kinds.fee as number },
+    { kind: 'core' as const, hours: null, amount: kinds.core as number },
+  ];
+  return {
+    rows: rows.filter((row) => row.amount !== 0),
+    discounts: totals.discount === 0 ? [] : [{ words: discountWords, amount: totals.discount }],
+    prices,
+    taxes: totals.taxes.map((row) => ({
+      name: row.tax.name,
+      ratePpm: row.tax.ratePpm,
+      base: row.base,
+      amount: row.amount,
+    })),
+    exempt,
+    net: totals.net,
+    tax: totals.tax,
+    total: totals.gross,
+  };
+}
+
+function yesList(loaded: Loaded, zone: string): PaperYes[] {
+  return loaded.decisions.flatMap((row): PaperYes[] => {
+    if (row.ceiling === null) return [];
+    const wall = instantToWall(row.at, zone);
+    const letters = loaded.decided
+      .filter((one) => one.decision_id === row.id && one.answer === 'yes')
+      .map((one) => letterOf(loaded.allJobs.find((job) => job.id === one.job_id)?.place ?? 0));
+    return [
+      {
+        at: { date: wall.date, time: wall.time.slice(0, 5) },
+        way: row.way,
+        name: row.spoken_name,
+        reached: row.reached,
+        upTo: row.ceiling,
+        jobs: letters,
+      },
+    ];
+  });
+}
+
+function declinedList(loaded: Loaded, reckoned: Reckoned, zone: string) {
+  return reckoned.asideJobs.flatMap((job) => {
+    const row = loaded.decided.findLast((one) => one.job_id === job.id);
+    const decision = loaded.decisions.find((one) => one.id === row?.decision_id);
+    if (!row || !decision || row.answer === 'yes') return [];
+    return [
+      {
+        title: job.title,
+        amount: row.amount,
+        date: civilDateOf(decision.at, zone),
+        unsafe: row.unsafe === 1,
+        risk: row.risk,
+      },
+    ];
+  });
+}
+
+const OLD_PARTS: Record<string, string> = {
+  show: 'Old parts are to be shown.',
+  return: 'Old parts are to be handed over.',
+  dispose: 'Old parts are not wanted back.',
+  returned: 'Old parts were handed over.',
+  shown: 'Old parts were shown.',
+  core: 'The old unit went back as a core.',
+  refused: 'Old parts were refused.',
+  disposed: 'Old parts were disposed of.',
+};
+
+function shared(settings: Settings, loaded: Loaded, reckoned: Reckoned) {
+  const { order } = loaded;
+  const arrived = order.arrived_at === null ? null : civilDateOf(order.arrived_at, settings.zone);
+  const supplies =
+    settings.supplies.mode === 'percent' && reckoned.totals.supplies !== 0 ? [settings.supplies.sentence] : [];
+  return {
+    arrived,
+    complaint: order.complaint,
+    found: loaded.findings.map((row) => row.text).join(' '),
+    jobs: reckoned.inSum.map((job) => paperJob(job, loaded, reckoned)),
+    sums: paperSums(
+      reckoned.totals,
+      loaded.discounts
+        .map((row) => row.words)
+        .filter((text) => text !== '')
+        .join(', '),
+      settings.prices,
+      (loaded.payer ?? loaded.customer).tax_exempt,
+    ),
+    yes: yesList(loaded, settings.zone),
+    declined: declinedList(loaded, reckoned, settings.zone),
+    warranty: settings.warranty,
+    notices: [...settings.notices, ...supplies].filter((text) => text !== ''),
+  };
+}
+
+export function quotePaper(
+  context: Context,
+  settings: Settings,
+  loaded: Loaded,
+  reckoned: Reckoned,
+  of: { number: number; version: number; validUntil: string },
+): QuotePaper {
+  const { arrived, ...rest } = shared(settings, loaded, reckoned);
+  const door = JSON.parse(loaded.order.door) as { oldParts?: string };
+  return {
+    ...common(context, settings, loaded, of.number),
+    ...rest,
+    kind: 'quote',
+    version: of.version,
+    validUntil: of.validUntil,
+    mileage: { unit: loaded.car.unit, in: loaded.order.mileage_in, out: null },
+    dates: { in: arrived },
+    offered: reckoned.asideJobs.filter((job) => job.offered === 1).map((job) => paperJob(job, loaded, reckoned)),
+    oldParts: OLD_PARTS[door.oldParts ?? ''] ?? '',
+  };
+}
+
+export interface Override {
+  readonly what: string;
+  readonly reason: string;
+  readonly by: string;
+}
+
+export function invoicePaper(
+  context: Context,
+  settings: Settings,
+  loaded: Loaded,
+  reckoned: Reckoned,
+  of: { number: number; dueOn: string; taken: PaperTaken[]; toPay: number; overrides: Override[] },
+): InvoicePaper {
+  const { arrived, ...rest } = shared(settings, loaded, reckoned);
+  const tightened = reckoned.inSum.flatMap((job) =>
+    stepsOf(loaded, job.id).flatMap(({ step, last }) => {
+      const final = step.torque?.stages.at(-1);
+      if (!step.torque || last?.state !== 'done' || final === undefined) return [];
+      return [{ what: step.torque.what || step.do, figure: 'Nm' in final ? `${final.Nm} N·m` : `+${final.degrees}°` }];
+    }),
+  );
+  return {
+    ...common(context, settings, loaded, of.number),
+    ...rest,
+    kind: 'invoice',
+    mileage: { unit: loaded.car.unit, in: loaded.order.mileage_in, out: loaded.order.mileage_out },
+    dates: {
+      in: arrived,
+      out:
+        loaded.order.handed_over_at === null ? context.today : civilDateOf(loaded.order.handed_over_at, settings.zone),
+    },
+    taken: of.taken,
+    cashRounding: 0,
+    toPay: of.toPay,
+    payBy: of.dueOn,
+    payTerms: '',
+    tightened,
+    overrides: of.overrides,
+    oldParts: OLD_PARTS[loaded.order.old_parts_answer] ?? '',
+    nextDue: [],
+  };
+}
+
+export function creditPaper(
+  context: Context,
+  settings: Settings,
+  loaded: Loaded,
+  of: { number: number; corrects: { number: number; date: string }; reason: string; jobs: PaperJob[]; sums: PaperSums },
+): CreditNotePaper {
+  return {
+    ...common(context, settings, loaded, of.number),
+    kind: 'credit-note',
+    corrects: of.corrects,
+    reason: of.reason,
+    jobs: of.jobs,
+    sums: of.sums,
+    settlement: '',
+    notices: [],
+  };
+}
+
+export function receiptPaper(
+  context: Context,
+  settings: Settings,
+  loaded: Loaded,
+  of: Omit<ReceiptPaper, keyof PaperCommon | 'kind' | 'notices' | 'cash'> & { number: number },
+): ReceiptPaper {
+  const { number, ...rest } = of;
+  return { ...common(context, settings, loaded, number), ...rest, kind: 'receipt', cash: null, notices: [] };
+}

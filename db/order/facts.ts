@@ -1,0 +1,121 @@
+import type { z } from 'zod';
+import type { bookJobContent } from '../../core/contract/bench.ts';
+import { type NextMove, nextMove } from '../../core/order/next.ts';
+import { type Stop, stopsOf } from '../../core/order/stops.ts';
+import type { Loaded } from './load.ts';
+import { balanceOf, letterOf, type Reckoned } from './reckon.ts';
+
+export type BookContent = z.output<typeof bookJobContent>;
+
+/** The steps of a job as they stand: the last word on each step of the version the order began with. */
+export function stepsOf(loaded: Loaded, jobId: string) {
+  const job = loaded.jobs.find((one) => one.id === jobId);
+  const version = loaded.versions.find((one) => one.id === job?.book_job_version_id);
+  if (!version) return [];
+  const content = JSON.parse(version.content) as BookContent;
+  return content.steps.map((step) => {
+    const last = loaded.steps.findLast((row) => row.job_id === jobId && row.step === step.n);
+    const needed = step.torque ? step.torque.count * step.torque.sides * step.torque.stages.length : 0;
+    return { step, last: last ?? null, needed };
+  });
+}
+
+const forgottenEntries = (loaded: Loaded) => {
+  const corrected = new Set(loaded.entries.flatMap((entry) => (entry.corrects === null ? [] : [entry.corrects])));
+  return loaded.entries.filter((entry) => entry.off_at === null && !corrected.has(entry.id));
+};
+
+/** What holds the invoice of this order now. */
+export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned): Stop[] {
+  const letter = (jobId: string) => letterOf(loaded.jobs.find((job) => job.id === jobId)?.place ?? 0);
+  const name = (personId: string) => loaded.people.get(personId)?.name ?? '';
+  const onSheet = loaded.jobs.filter((job) => reckoned.onSheet.has(job.id));
+  const steps = onSheet.flatMap((job) => stepsOf(loaded, job.id).map((step) => ({ ...step, job: letter(job.id) })));
+  const open = steps.filter(({ last }) => last?.state !== 'not-needed' && last?.state !== 'failed');
+  const lineIds = new Set(loaded.lines.map((line) => line.id));
+  const back = new Map<string, number>();
+  for (const move of loaded.moves)
+    if (move.undoes !== null) back.set(move.undoes, (back.get(move.undoes) ?? 0) + move.quantity);
+  const gone = loaded.moves.filter((move) => move.what === 'issued' && -move.quantity > (back.get(move.id) ?? 0));
+  const door = JSON.parse(loaded.order.door) as { oldParts?: string };
+  return stopsOf({
+    openClocks: loaded.running.map((clock) => name(clock.person_id)),
+    forgottenClocks: forgottenEntries(loaded).map((entry) => name(entry.person_id)),
+    heldJobs: reckoned.yes.heldJobs.map(letter),
+    excess: reckoned.yes.coveredExcess,
+    poMissing: (loaded.payer ?? loaded.customer).po_required === 1 && loaded.order.po_number === '',
+    issuedWithoutLine: gone
+      .filter((move) => move.line_id === null || !lineIds.has(move.line_id))
+      .map((move) => move.words),
+    torqueMissing: open
+      .filter(({ needed, last }) => needed > (last?.entered ?? 0))
+      .map(({ job, step, needed, last }) => ({ job, step: step.n, missing: needed - (last?.entered ?? 0) })),
+    secondMissing: open
+      .filter(({ step, last }) => step.second === 'signs' && (last?.second_id ?? null) === null)
+      .map(({ job, step }) => ({ job, step: step.n })),
+    mileageOutMissing: loaded.order.mileage_in !== null && loaded.order.mileage_out === null,
+    outsideBillMissing: loaded.lines
+      .filter((line) => line.kind === 'outside' && reckoned.onSheet.has(line.job_id) && line.unit_cost === null)
+      .map((line) => line.words),
+    oldPartsUnanswered: ['show', 'return'].includes(door.oldParts ?? '') && loaded.order.old_parts_answer === '',
+  });
+}
+
+/** Whose move it is on this order, worked out from its rows. */
+export function nextOf(loaded: Loaded, reckoned: Reckoned, now: number, today: string): NextMove {
+  const quote = loaded.papers.findLast((paper) => paper.kind === 'quote');
+  const invoice = loaded.papers.findLast((paper) => paper.kind === 'invoice');
+  const waits = loaded.awaited
+    .filter((row) => row.arrived_at === null)
+    .sort((a, b) => (a.due_on ?? '9').localeCompare(b.due_on ?? '9'));
+  const first = waits[0];
+  const onSheet = loaded.jobs.filter((job) => reckoned.onSheet.has(job.id));
+  const steps = onSheet.flatMap((job) => stepsOf(loaded, job.id));
+  const settledSteps = steps.every(({ last }) => last !== null && last.state !== 'open');
+  const lastOff = loaded.entries.reduce<number | null>(
+    (latest, entry) => Math.max(latest ?? 0, entry.off_at ?? entry.on_at),
+    null,
+  );
+  const worked =
+    onSheet.length > 0 &&
+    onSheet.every(
+      (job) =>
+        loaded.entries.some((entry) => entry.job_id === job.id) ||
+        !loaded.lines.some((line) => line.job_id === job.id && line.kind === 'labour'),
+    );
+  const { order } = loaded;
+  return nextMove(
+    {
+      openedAt: order.opened_at,
+      arrivedAt: order.arrived_at,
+      bookedFor: loaded.booking && loaded.booking.day < today ? now - 1 : null,
+      cancelledAt: order.cancelled_at,
+      handedOverAt: order.handed_over_at,
+      promiseAt: order.promise_at,
+      jobs: onSheet.length,
+      findings: loaded.findings.length,
+      held: reckoned.yes.heldJobs.length,
+      over: reckoned.yes.coveredExcess > 0,
+      anyYes: reckoned.yes.covered.size > 0,
+      quotedAt: quote?.issued_at ?? null,
+      quoteStands: quote?.gross === reckoned.totals.gross,
+      quoteSent: loaded.sent.some((row) => row.paper_id === quote?.id),
+      triedAt: loaded.tries.at(-1)?.at ?? null,
+      clockRunning: loaded.running.some((clock) => clock.kind === 'work'),
+      clockedAt: lastOff,
+      forgottenClocks: forgottenEntries(loaded).length,
+      awaited: first
+        ? {
+            words: first.words,
+            supplier: first.supplier,
+            orderedAt: first.ordered_at,
+            late: first.due_on !== null && first.due_on < today,
+          }
+        : null,
+      workDone: worked && settledSteps,
+      invoicedAt: invoice?.issued_at ?? null,
+      balance: balanceOf(loaded),
+    },
+    now,
+  );
+}

@@ -1,0 +1,134 @@
+import type { LineKind, MoneyRules, Reduction, Sheet, SheetJob, Tax } from '../../core/money/line.ts';
+import { money } from '../../core/money/money.ts';
+import { reckonSheet } from '../../core/money/totals.ts';
+import { yesAgainstSheet } from '../../core/order/yes.ts';
+import type { Settings } from '../context.ts';
+import type { JobRow, LineRow } from '../tables.ts';
+import type { Loaded } from './load.ts';
+
+/** The letters of the jobs as garages put them on paper: A to Z, then AA. */
+export const letterOf = (place: number): string =>
+  place < 26 ? String.fromCharCode(65 + place) : `${letterOf(Math.floor(place / 26) - 1)}${letterOf(place % 26)}`;
+
+/** The shop's money rules, as the totals take them. */
+export function rulesOf(settings: Settings): MoneyRules {
+  const taxes: Partial<Record<LineKind, Tax[]>> = {};
+  for (const tax of settings.taxes) {
+    for (const kind of tax.kinds) {
+      const all = taxes[kind] ?? [];
+      all.push({ id: tax.id, name: tax.name, ratePpm: tax.ratePpm });
+      taxes[kind] = all;
+    }
+  }
+  const rule = settings.supplies;
+  const amount = (sum: number | null) => (sum === null ? null : money(sum));
+  return {
+    taxes,
+    prices: settings.prices,
+    taxRounding: settings.taxRounding,
+    supplies:
+      rule.mode === 'itemise'
+        ? rule
+        : { mode: 'percent', bp: rule.bp, cap: amount(rule.cap), floor: amount(rule.floor) },
+  };
+}
+
+const MINUTE = 60_000;
+
+/** Minutes of finished work on a job that count: corrections take the place of what they correct, forgotten ones count nothing. */
+export function countedMinutes(entries: Loaded['entries'], jobId: string, personId?: string): number {
+  const corrected = new Set(entries.flatMap((entry) => (entry.corrects === null ? [] : [entry.corrects])));
+  return entries
+    .filter(
+      (entry) => entry.job_id === jobId && entry.kind === 'work' && entry.off_at !== null && !corrected.has(entry.id),
+    )
+    .filter((entry) => personId === undefined || entry.person_id === personId)
+    .reduce((minutes, entry) => minutes + Math.floor(((entry.off_at ?? entry.on_at) - entry.on_at) / MINUTE), 0);
+}
+
+/** Hours or pieces that a line charges, thousandths: as typed; book less overlap while the named job is done too; or clocked, to the tenth. */
+export function chargedQuantity(line: LineRow, onSheet: ReadonlySet<string>, entries: Loaded['entries']): number {
+  if (line.kind !== 'labour' || line.billing === 'typed') return line.quantity;
+  if (line.billing === 'clocked') return Math.round((countedMinutes(entries, line.job_id) * 10) / 60) * 100;
+  const shared =
+    line.overlap_job_id !== null && line.overlap_job_id !== line.job_id && onSheet.has(line.overlap_job_id);
+  return shared ? Math.max(0, line.book - line.overlap) : line.book;
+}
+
+function sheetJob(
+  job: JobRow,
+  lines: readonly LineRow[],
+  onSheet: ReadonlySet<string>,
+  entries: Loaded['entries'],
+): SheetJob {
+  return {
+    id: job.id,
+    given: job.given === 1 || job.kind !== 'charged',
+    fixedPrice: job.fixed_price === null ? undefined : money(job.fixed_price),
+    lines: lines
+      .filter((line) => line.job_id === job.id)
+      .map((line) => ({
+        id: line.id,
+        kind: line.kind,
+        quantity: chargedQuantity(line, onSheet, entries),
+        unitPrice: money(line.unit_price),
+        given: line.given === 1,
+        discount: line.discount === null ? undefined : (JSON.parse(line.discount) as Reduction),
+      })),
+  };
+}
+
+/** The sheet of an order, its totals, and the yes against it. Declined and offered jobs stand outside the sum. */
+export function reckonOrder(loaded: Loaded, settings: Settings) {
+  const answers = new Map(loaded.decided.map((row) => [row.job_id, row.answer]));
+  const out = (job: JobRow) =>
+    answers.get(job.id) === 'no' ||
+    answers.get(job.id) === 'later' ||
+    (job.offered === 1 && answers.get(job.id) !== 'yes');
+  const inSum = loaded.jobs.filter((job) => !out(job));
+  const onSheet = new Set(inSum.map((job) => job.id));
+  const sheetOf = (jobs: readonly JobRow[]): Sheet => ({
+    jobs: jobs.map((job) => sheetJob(job, loaded.lines, onSheet, loaded.entries)),
+    discounts: loaded.discounts.map((row) => ({
+      on: row.on_what,
+      reduction: JSON.parse(row.reduction) as Reduction,
+      words: row.words,
+    })),
+    exempt: (loaded.payer ?? loaded.customer).tax_exempt !== '',
+  });
+  const rules = rulesOf(settings);
+  const sheet = sheetOf(inSum);
+  const totals = reckonSheet(sheet, rules);
+  const decisions = loaded.decisions.map((decision) => ({
+    ceiling: decision.ceiling === null ? null : money(decision.ceiling),
+    jobs: loaded.decided
+      .filter((row) => row.decision_id === decision.id)
+      .map((row) => ({ jobId: row.job_id, answer: row.answer })),
+  }));
+  const { overrun } = settings;
+  const yes = yesAgainstSheet(sheet, rules, decisions, {
+    ...overrun,
+    fixed: money(overrun.fixed),
+    cap: overrun.cap === null ? null : money(overrun.cap),
+  });
+  /** Jobs outside the sum, each reckoned as a sheet of its own without discounts. */
+  const asideJobs = loaded.jobs.filter(out);
+  const aside = new Map(
+    asideJobs.map((job) => [
+      job.id,
+      reckonSheet({ ...sheetOf([job]), discounts: [] }, rules).jobs.get(job.id) ?? money(0),
+    ]),
+  );
+  return { sheet, rules, totals, yes, inSum, asideJobs, aside, answers, onSheet };
+}
+
+export type Reckoned = ReturnType<typeof reckonOrder>;
+
+/** What is open on an order's papers: invoices less credits less payments; before an invoice, deposits stand below zero. */
+export function balanceOf(loaded: Loaded): number {
+  const owed = loaded.papers.reduce(
+    (sum, paper) => sum + (paper.kind === 'invoice' ? paper.gross : paper.kind === 'credit-note' ? -paper.gross : 0),
+    0,
+  );
+  return owed - loaded.payments.reduce((sum, payment) => sum + payment.amount, 0);
+}

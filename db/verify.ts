@@ -1,0 +1,161 @@
+import { type CreditedLine, reckonCredit } from '../core/money/credit.ts';
+import type { MoneyRules } from '../core/money/line.ts';
+import { reckonSheet } from '../core/money/totals.ts';
+import type { Tx } from './context.ts';
+import { digestOf } from './digest.ts';
+import type { KeptSheet } from './operations/papers.ts';
+import { type Followed, keyOf } from './tables.ts';
+import { TRAIL_START, trailHash } from './trail.ts';
+import type { Change } from './writer.ts';
+
+export interface Fault {
+  readonly what: string;
+  readonly table: string;
+  readonly row: string;
+  readonly detail: string;
+}
+
+const TABLES: readonly Followed[] = [
+  'shop',
+  'person',
+  'bay',
+  'labour_rate',
+  'number_series',
+  'customer',
+  'car',
+  'car_plate',
+  'car_owner',
+  'odometer_reading',
+  'work_order',
+  'booking',
+  'book_job',
+  'book_job_version',
+  'job',
+  'line',
+  'sheet_discount',
+  'finding',
+  'paper',
+  'paper_sent',
+  'decision',
+  'decision_job',
+  'contact_try',
+  'clock_open',
+  'clock_entry',
+  'presence',
+  'step_done',
+  'part',
+  'part_move',
+  'awaited',
+  'payment',
+  'posting',
+  'request',
+];
+
+/**
+ * Walks the trail's chain, compares every row with the digest that the trail last noted for it, re-adds every issued
+ * paper, every stock balance and every set of postings, and looks for gaps in the series of numbers.
+ */
+export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<string, number>; faults: Fault[] }> {
+  const faults: Fault[] = [];
+  const checked: Record<string, number> = {};
+  const fault = (what: string, table: string, row: string, detail: string) => faults.push({ what, table, row, detail });
+  const kept = new Map<string, string>();
+  let before = TRAIL_START;
+  let n = 0;
+  for (const row of await tx.selectFrom('trail').selectAll().orderBy('n').execute()) {
+    n += 1;
+    if (row.n !== n) fault('trail-gap', 'trail', String(row.n), `expected ${n}`);
+    n = row.n;
+    if (row.before !== before || trailHash(row) !== row.hash)
+      fault('trail-broken', 'trail', String(row.n), row.operation);
+    before = row.hash;
+    for (const change of JSON.parse(row.changes) as Change[]) {
+      if (change.d === null) kept.delete(`${change.t}/${change.id}`);
+      else kept.set(`${change.t}/${change.id}`, change.d);
+    }
+  }
+  checked['trail'] = n;
+  for (const table of TABLES) {
+    const rows = (await tx
+      .selectFrom(table as 'person')
+      .selectAll()
+      .execute()) as unknown as Record<string, unknown>[];
+    checked[table] = rows.length;
+    for (const row of rows) {
+      const id = String(row[keyOf(table)]);
+      const digest = kept.get(`${table}/${id}`);
+      kept.delete(`${table}/${id}`);
+      if (digest === undefined) fault('row-unknown', table, id, 'not in the trail');
+      else if (digest !== digestOf(row)) fault('row-changed', table, id, 'not as the trail noted it');
+    }
+  }
+  for (const key of kept.keys()) {
+    const [table = '', id = ''] = key.split('/');
+    fault('row-missing', table, id, 'in the trail, and gone');
+  }
+  await papers(tx, fault);
+  await balances(tx, fault);
+  return { sound: faults.length === 0, checked, faults };
+}
+
+type Say = (what: string, table: string, row: string, detail: string) => void;
+
+async function papers(tx: Tx, fault: Say): Promise<void> {
+  const numbers = new Map<string, number>();
+  for (const paper of await tx
+    .selectFrom('paper')
+    .selectAll()
+    .orderBy('kind')
+    .orderBy('number')
+    .orderBy('version')
+    .execute()) {
+    const last = numbers.get(paper.kind);
+    if (last !== undefined && paper.number > last + 1)
+      fault('number-gap', 'paper', paper.id, `${paper.kind} ${last} is followed by ${paper.number}`);
+    numbers.set(paper.kind, paper.number);
+    if (paper.kind === 'receipt') continue;
+    const sheet = JSON.parse(paper.sheet) as KeptSheet & { lines: CreditedLine[]; rules: MoneyRules; exempt: boolean };
+    const totals =
+      paper.kind === 'credit-note'
+        ? reckonCredit(sheet.lines, sheet.rules, sheet.exempt)
+        : reckonSheet(sheet.sheet, sheet.rules);
+    const printed = (JSON.parse(paper.document) as { sums: { net: number; tax: number; total: number } }).sums;
+    for (const [name, stored, shown, again] of [
+      ['net', paper.net, printed.net, totals.net],
+      ['tax', paper.tax, printed.tax, totals.tax],
+      ['gross', paper.gross, printed.total, totals.gross],
+    ] as const) {
+      if (stored !== again || shown !== again)
+        fault('paper-sum', 'paper', paper.id, `${name}: stored ${stored}, printed ${shown}, added again ${again}`);
+    }
+  }
+}
+
+async function balances(tx: Tx, fault: Say): Promise<void> {
+  const moves = await tx
+    .selectFrom('part_move')
+    .select([
+      'part_id',
+      (on) => on.fn.sum<number>('quantity').as('quantity'),
+      (on) => on.fn.sum<number>('value').as('value'),
+    ])
+    .groupBy('part_id')
+    .execute();
+  const byPart = new Map(moves.map((row) => [row.part_id, row]));
+  for (const part of await tx.selectFrom('part').selectAll().execute()) {
+    const sum = byPart.get(part.id);
+    if (part.on_hand !== (sum?.quantity ?? 0) || part.value !== (sum?.value ?? 0))
+      fault(
+        'stock-balance',
+        'part',
+        part.id,
+        `${part.number}: on hand ${part.on_hand} worth ${part.value}, moves add to ${sum?.quantity ?? 0} worth ${sum?.value ?? 0}`,
+      );
+  }
+  const posted = await tx
+    .selectFrom('posting')
+    .select(['source', (on) => on.fn.sum<number>('amount').as('sum')])
+    .groupBy('source')
+    .execute();
+  for (const row of posted) if (row.sum !== 0) fault('postings-off', 'posting', row.source, `off by ${row.sum}`);
+}
