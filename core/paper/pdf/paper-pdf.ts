@@ -27,8 +27,8 @@ export async function paperPdf(document: PaperDocument, fonts: PaperFonts): Prom
   });
 }
 
-/** The share of white between lines that is kept when this saves a page. */
-const CLOSE = 0.68;
+/** The share of white between lines that is kept: the first as designed, the others tried when they save a page. */
+const OPENNESS = [1, 0.75, 0.58] as const;
 
 /** A paper as it is set, and what it was set with. */
 export interface SetPaper {
@@ -53,10 +53,14 @@ export async function paperLayout(document: PaperDocument, fonts: PaperFonts): P
     if (shaper.missing.length > 0) throw new PaperCharacterMissing(shaper.missing);
     return { layout, shaper };
   };
-  const usual = set(1);
-  if (usual.layout.pages.length === 1) return usual;
-  const close = set(CLOSE);
-  return close.layout.pages.length < usual.layout.pages.length ? close : usual;
+  const [usual, ...closer] = OPENNESS;
+  let best = set(usual);
+  for (const openness of closer) {
+    if (best.layout.pages.length === 1) break;
+    const tried = set(openness);
+    if (tried.layout.pages.length < best.layout.pages.length) best = tried;
+  }
+  return best;
 }
 
 function name(pdf: import('@cantoo/pdf-lib').PDFDocument, document: PaperDocument): void {
