@@ -127,6 +127,11 @@ function settleCharacters(font: Font): void {
   for (const codePoint of font.characterSet) font.glyphForCodePoint(codePoint);
 }
 
+/** A ligature reads back as its letters: searching for 'fine' must find it. U+FB00 to FB06 are the Latin ones. */
+function charactersOf(codePoints: readonly number[]): string {
+  return String.fromCodePoint(...codePoints).replace(/[\ufb00-\ufb06]/g, (ligature) => ligature.normalize('NFKC'));
+}
+
 function shape(font: Font, face: Face, text: string): Shaped {
   const run = font.layout(text, LINES_UP_FIGURES[face] ? { tnum: true } : {});
   const perMille = 1000 / font.unitsPerEm;
@@ -135,7 +140,7 @@ function shape(font: Font, face: Face, text: string): Shaped {
     const advance = glyph.advanceWidth * perMille;
     const moved = (run.positions?.[index]?.xAdvance ?? glyph.advanceWidth) * perMille;
     width += moved;
-    return { id: glyph.id, advance, kern: advance - moved, text: String.fromCodePoint(...glyph.codePoints) };
+    return { id: glyph.id, advance, kern: advance - moved, text: charactersOf(glyph.codePoints) };
   });
   return { face, text, glyphs, width };
 }
