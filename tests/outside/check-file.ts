@@ -8,6 +8,8 @@ import { type Money, money } from '../../core/money/money.ts';
 const chosen = process.env['CHECKS'];
 const folder = chosen === undefined ? fileURLToPath(new URL('checks', import.meta.url)) : resolve(chosen);
 
+if (!existsSync(folder)) throw new Error(`No such folder of checks: ${folder}`);
+
 /** A set of published values, its shape checked; null when the chosen folder does not hold it. */
 export function checkFile<S extends z.ZodType>(name: string, schema: S): z.output<S> | null {
   const path = join(folder, name);
