@@ -1,0 +1,66 @@
+import { useState } from 'react';
+import { Button } from '../parts/Button.tsx';
+import { Choice } from '../parts/Choice.tsx';
+import { Field } from '../parts/Field.tsx';
+import { enter } from '../state/session.ts';
+import { useShop } from '../state/shop.ts';
+import { errorSentence } from '../words/error-sentence.ts';
+import { t } from '../words/t.ts';
+
+/** Who is working at this window: a name and its code. */
+export function Enter() {
+  const shop = useShop();
+  const people = (shop?.people ?? []).filter((person) => person.active);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [code, setCode] = useState('');
+  const [error, setError] = useState<string | null>(null);
+  const [busy, setBusy] = useState(false);
+  const personId = chosen ?? people[0]?.id ?? '';
+  const person = people.find((one) => one.id === personId);
+
+  const go = async () => {
+    setBusy(true);
+    const answer = await enter(personId, code);
+    setBusy(false);
+    if (answer.ok) return;
+    setCode('');
+    const wrong = answer.error.code === 'not-allowed' || answer.error.code === 'bad-input';
+    setError(wrong ? t('frame.enterWrong', { person: person?.name ?? '' }) : errorSentence(answer.error));
+  };
+
+  return (
+    <main className="enter">
+      <h1>{t('frame.enterTitle')}</h1>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void go();
+        }}
+      >
+        <Choice
+          label={t('frame.enterWho')}
+          value={personId}
+          options={people.map((one) => ({ value: one.id, words: one.name }))}
+          onChange={(id) => {
+            setChosen(id);
+            setError(null);
+          }}
+        />
+        <Field
+          label={t('frame.enterCode')}
+          type="password"
+          value={code}
+          onChange={setCode}
+          error={error}
+          autoComplete="off"
+          autoFocus
+        />
+        <div>
+          <Button kind="go" type="submit" disabled={busy}>
+            {t('frame.enterGo')}
+          </Button>
+        </div>
+      </form>
+    </main>
+  );
+}

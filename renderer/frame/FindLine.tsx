@@ -1,0 +1,127 @@
+import { useDeferredValue, useEffect, useId, useRef, useState } from 'react';
+import type { OutputOf } from '../../core/contract/index.ts';
+import { openPaper } from '../state/transport.ts';
+import { useAsk } from '../state/use-ask.ts';
+import { t } from '../words/t.ts';
+import { useKey } from './keys.ts';
+import { goTo } from './router.ts';
+
+type Hit = OutputOf<'find.line'>['hits'][number];
+const KIND_WORDS = {
+  car: 'frame.kindCar',
+  customer: 'frame.kindCustomer',
+  order: 'frame.kindOrder',
+  paper: 'frame.kindPaper',
+  part: 'frame.kindPart',
+} as const;
+
+function open(hit: Hit): void {
+  if (hit.kind === 'car') goTo('cars', hit.id);
+  else if (hit.kind === 'customer') goTo('customers', hit.id);
+  else if (hit.kind === 'order') goTo('orders', hit.id);
+  else if (hit.kind === 'part') goTo('stock', hit.id);
+  else openPaper(hit.id);
+}
+
+/** One line that finds everything, best match first, the kind of thing named on each line. */
+export function FindLine() {
+  const [text, setText] = useState('');
+  const [at, setAt] = useState(0);
+  const [shut, setShut] = useState(true);
+  const field = useRef<HTMLInputElement>(null);
+  const list = useId();
+  const asked = useDeferredValue(text.trim());
+  const found = useAsk('find.line', asked === '' ? null : { text: asked }).data;
+  const hits = found?.hits ?? [];
+  const shown = !shut && asked !== '' && found !== undefined;
+
+  const focus = () => field.current?.select();
+  useKey('/', focus);
+  useKey('Ctrl+K', focus);
+  useEffect(() => {
+    if (shown) document.getElementById(`${list}-${at}`)?.scrollIntoView({ block: 'nearest' });
+  }, [shown, at, list]);
+
+  const take = (hit: Hit | undefined) => {
+    if (hit === undefined) return;
+    setShut(true);
+    setText('');
+    field.current?.blur();
+    open(hit);
+  };
+  const onKeyDown = (event: React.KeyboardEvent) => {
+    const step = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
+    if (step !== 0 && hits.length > 0) setAt((at + step + hits.length) % hits.length);
+    else if (event.key === 'Enter') take(hits[at]);
+    else if (event.key === 'Escape') {
+      setShut(true);
+      if (shut || text === '') field.current?.blur();
+    } else return;
+    event.preventDefault();
+  };
+
+  return (
+    <search className="find">
+      <label className="find-field">
+        <svg width="18" height="18" fill="none" stroke="var(--ink-2)" strokeWidth="2" aria-hidden="true">
+          <circle cx="7.5" cy="7.5" r="5.5" />
+          <path d="M12 12l5 5" />
+        </svg>
+        <span className="aloud">{t('frame.find')}</span>
+        <input
+          ref={field}
+          role="combobox"
+          aria-expanded={shown}
+          aria-controls={shown ? list : undefined}
+          aria-autocomplete="list"
+          aria-activedescendant={shown && hits.length > 0 ? `${list}-${at}` : undefined}
+          autoComplete="off"
+          spellCheck={false}
+          maxLength={60}
+          placeholder={t('frame.find')}
+          value={text}
+          onChange={(event) => {
+            setText(event.target.value);
+            setAt(0);
+            setShut(false);
+          }}
+          onKeyDown={onKeyDown}
+          onBlur={() => setShut(true)}
+          onFocus={() => setShut(false)}
+        />
+        <span className="key" aria-hidden="true">
+          /
+        </span>
+      </label>
+      {shown ? (
+        <div className="find-hits">
+          {hits.length === 0 ? (
+            <p className="find-none" role="status">
+              {t('frame.findNone', { text: asked })}
+            </p>
+          ) : null}
+          <div role="listbox" id={list} aria-label={t('frame.findHits')}>
+            {hits.map((hit, i) => (
+              <div
+                key={`${hit.kind} ${hit.id} ${hit.by}`}
+                id={`${list}-${i}`}
+                className="find-hit"
+                role="option"
+                tabIndex={-1}
+                aria-selected={i === at}
+                onMouseDown={(event) => {
+                  event.preventDefault();
+                  take(hit);
+                }}
+              >
+                <span className="small ink-2">{t(KIND_WORDS[hit.kind])}</span>
+                <b className="semi">{hit.headline}</b>
+                <span className="small ink-2">{hit.detail}</span>
+              </div>
+            ))}
+          </div>
+        </div>
+      ) : null}
+    </search>
+  );
+}

@@ -1,0 +1,42 @@
+import { type ReactNode, useState } from 'react';
+import { Button } from '../parts/Button.tsx';
+import { t } from '../words/t.ts';
+import { useKey } from './keys.ts';
+import { useWidth } from './width.ts';
+
+interface Props {
+  readonly sheetLabel: string;
+  readonly sheet: ReactNode;
+  readonly benchLabel: string;
+  readonly bench: ReactNode;
+  /** Under both: the foot bar. */
+  readonly foot?: ReactNode;
+  /** Which side lies on top on a tablet at first. */
+  readonly first?: 'sheet' | 'bench';
+}
+
+/** The sheet and what belongs beside it; on a tablet two sides, turned with one button or B. */
+export function TwoSides({ sheetLabel, sheet, benchLabel, bench, foot, first = 'sheet' }: Props) {
+  const [side, setSide] = useState(first);
+  const tablet = useWidth().width === 'tablet';
+  const turn = () => setSide(side === 'sheet' ? 'bench' : 'sheet');
+  useKey('B', turn, tablet);
+  return (
+    <>
+      {tablet ? (
+        <div className="turn">
+          <Button onClick={turn}>{t(side === 'sheet' ? 'frame.turnToBench' : 'frame.turnToSheet')}</Button>
+        </div>
+      ) : null}
+      <div className="desk" data-side={side}>
+        <article className="sheet" aria-label={sheetLabel}>
+          {sheet}
+        </article>
+        <aside className="bench" aria-label={benchLabel}>
+          {bench}
+        </aside>
+      </div>
+      {foot}
+    </>
+  );
+}

@@ -1,0 +1,65 @@
+import { useEffect, useRef } from 'react';
+import { useMachine } from '../state/machine.ts';
+
+/** 'Alt+J', 'Ctrl+Enter', 'N', '/', 'Space', 'Esc', 'ArrowUp'. Letters in capitals, without Shift. */
+export type Combo = string;
+type Run = (event: KeyboardEvent) => void;
+
+/** The last one in stands on top: a form in view answers before its page, the page before the frame. */
+const stack: { readonly combo: Combo; readonly run: { readonly current: Run } }[] = [];
+
+/** The name of what was pressed. Alt reads the key's place, since some keyboards make other signs with it. */
+export function comboOf(event: KeyboardEvent): Combo {
+  const held = `${event.ctrlKey || event.metaKey ? 'Ctrl+' : ''}${event.altKey ? 'Alt+' : ''}`;
+  const letter = /^(?:Key|Digit)(.)$/.exec(event.code)?.[1];
+  if (event.altKey && letter !== undefined) return held + letter;
+  const key = event.key === ' ' ? 'Space' : event.key === 'Escape' ? 'Esc' : event.key;
+  return held + (key.length === 1 ? key.toUpperCase() : key);
+}
+
+const TYPING =
+  'input:not([type="checkbox"], [type="radio"], [type="button"]), textarea, select, [contenteditable="true"]';
+const OWN_SPACE = 'button, a, summary, input, [role="button"], [role="checkbox"], [role="radio"], [role="option"]';
+
+/** Whether a key may act now: single signs only when no field has focus and they are not turned off. */
+export function mayAct(combo: Combo, target: Element | null, letters: boolean): boolean {
+  const typing = target?.closest(TYPING) !== null && target !== null;
+  if (combo.length === 1) return letters && !typing;
+  if (combo === 'Space' || combo === 'Enter') return !typing && !target?.closest(OWN_SPACE);
+  if (combo === 'ArrowUp' || combo === 'ArrowDown' || combo === 'PageDown' || combo === 'PageUp') return !typing;
+  if (combo === 'Ctrl+Z') return !typing;
+  return true;
+}
+
+function onKeyDown(event: KeyboardEvent): void {
+  if (event.defaultPrevented || event.isComposing) return;
+  const combo = comboOf(event);
+  const found = stack.findLast((entry) => entry.combo === combo);
+  const target = event.target instanceof Element ? event.target : null;
+  if (found === undefined || !mayAct(combo, target, useMachine.getState().letters)) return;
+  // A dialog in view keeps the keys of the page behind it quiet.
+  const dialog = document.querySelector('dialog[open]');
+  if (dialog !== null && !dialog.contains(target) && combo !== 'Esc') return;
+  event.preventDefault();
+  found.run.current(event);
+}
+
+/** Starts listening; returns how to stop. */
+export function listenToKeys(): () => void {
+  window.addEventListener('keydown', onKeyDown);
+  return () => window.removeEventListener('keydown', onKeyDown);
+}
+
+/** A key while the component stands. The latest component to ask for a key has it. */
+export function useKey(combo: Combo, run: Run, when = true): void {
+  const latest = useRef(run);
+  latest.current = run;
+  useEffect(() => {
+    if (!when) return;
+    const entry = { combo, run: latest };
+    stack.push(entry);
+    return () => {
+      stack.splice(stack.indexOf(entry), 1);
+    };
+  }, [combo, when]);
+}

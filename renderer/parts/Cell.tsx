@@ -1,0 +1,167 @@
+import { useEffect, useId, useRef, useState } from 'react';
+import { useWriting } from '../state/shop.ts';
+import type { CallError } from '../state/transport.ts';
+import { errorSentence } from '../words/error-sentence.ts';
+import { t } from '../words/t.ts';
+
+/** What became of a cell's value. `meanwhile`: somebody else's value stands there now; nothing was written. */
+export type CellSaved =
+  | { readonly ok: true }
+  | { readonly ok: false; readonly words?: string; readonly error?: CallError; readonly meanwhile?: string };
+
+interface Props {
+  /** Said aloud: which cell of which line. */
+  readonly label: string;
+  /** As it stands in the shop. */
+  readonly value: string;
+  /** Saves on leaving; `over` is the person's choice to keep theirs over what somebody else wrote meanwhile. */
+  readonly save: (text: string, over: boolean) => Promise<CellSaved>;
+  readonly figure?: boolean;
+  readonly placeholder?: string;
+  readonly readOnly?: boolean;
+  /** What stands there when nobody types, such as "6.2 h" for 6.2. */
+  readonly rest?: string;
+  /** Enter: after saving, on to the next line. */
+  readonly onEnter?: () => void;
+  /** As one types: sums elsewhere follow. */
+  readonly onTyping?: (text: string) => void;
+  /** Who else is in it. */
+  readonly other?: string;
+  readonly className?: string;
+  readonly list?: string;
+  readonly autoFocus?: boolean;
+}
+
+/** One cell of the sheet: Tab next, Enter next line, Esc restores; saved on leaving; what goes wrong stands under it. */
+export function Cell(props: Props) {
+  const { label, value, save, figure = false, readOnly = false, rest } = props;
+  const id = useId();
+  const writing = useWriting();
+  const [text, setText] = useState<string | null>(null);
+  const [typing, setTyping] = useState(false);
+  const [refused, setRefused] = useState<Exclude<CellSaved, { ok: true }> | null>(null);
+  const [seen, setSeen] = useState(value);
+  const restoring = useRef(false);
+  const field = useRef<HTMLInputElement>(null);
+
+  // The shop's own value came back: what was typed is that now.
+  if (seen !== value) {
+    setSeen(value);
+    if (!typing && refused === null) setText(null);
+  }
+  const wantsFocus = props.autoFocus === true;
+  useEffect(() => {
+    if (wantsFocus) field.current?.focus();
+  }, [wantsFocus]);
+
+  const send = async (typed: string, over: boolean) => {
+    const saved = await save(typed, over);
+    setRefused(saved.ok ? null : saved);
+    // Where the shop writes it just as before ("6.20" stays 6.2) no new value comes to take its place.
+    if (saved.ok) setTimeout(() => document.activeElement !== field.current && setText(null), 300);
+  };
+  const leave = () => {
+    setTyping(false);
+    const typed = text;
+    if (restoring.current || typed === null || typed === value) {
+      restoring.current = false;
+      if (refused === null || typed === value) setText(null);
+      return;
+    }
+    void send(typed, false);
+  };
+  const onKeyDown = (event: React.KeyboardEvent<HTMLInputElement>) => {
+    if (event.key === 'Escape') {
+      restoring.current = true;
+      setText(null);
+      setRefused(null);
+      props.onTyping?.(value);
+      event.currentTarget.blur();
+      event.stopPropagation();
+    } else if (event.key === 'Enter' && !event.ctrlKey && !event.metaKey) {
+      event.preventDefault();
+      event.currentTarget.blur();
+      props.onEnter?.();
+    }
+  };
+
+  const words = refused === null || refused.meanwhile !== undefined ? null : refusedWords(refused, writing);
+  const shown = text ?? (typing ? value : (rest ?? value));
+  return (
+    <span className={`cell-place ${props.className ?? ''}`}>
+      {props.other === undefined ? null : <span className="cell-other">{props.other}</span>}
+      <input
+        ref={field}
+        className={['cell', figure ? 'figure' : '', words === null ? '' : 'wrong'].join(' ').trim()}
+        aria-label={label}
+        aria-invalid={words !== null || undefined}
+        aria-describedby={words === null ? undefined : id}
+        readOnly={readOnly}
+        placeholder={props.placeholder}
+        list={props.list}
+        value={shown}
+        autoComplete="off"
+        onFocus={() => {
+          if (!readOnly) setTyping(true);
+        }}
+        onChange={(event) => {
+          setText(event.target.value);
+          props.onTyping?.(event.target.value);
+        }}
+        onBlur={leave}
+        onKeyDown={onKeyDown}
+      />
+      {words === null ? null : (
+        <span className="wrong-words" id={id} role="alert">
+          {words}
+        </span>
+      )}
+      {refused?.meanwhile === undefined ? null : (
+        <Both
+          yours={text ?? ''}
+          theirs={refused.meanwhile}
+          onKeep={() => void send(text ?? '', true)}
+          onTake={() => {
+            setRefused(null);
+            setText(null);
+          }}
+        />
+      )}
+    </span>
+  );
+}
+
+function refusedWords(refused: Exclude<CellSaved, { ok: true }>, writing: Parameters<typeof errorSentence>[1]): string {
+  if (refused.words !== undefined) return refused.words;
+  return refused.error === undefined ? t('parts.notSaved') : errorSentence(refused.error, writing);
+}
+
+interface BothProps {
+  readonly yours: string;
+  readonly theirs: string;
+  readonly onKeep: () => void;
+  readonly onTake: () => void;
+}
+
+/** Changed meanwhile: both values stand in the cell, the person picks; nothing is lost. */
+export function Both({ yours, theirs, onKeep, onTake }: BothProps) {
+  const name = (value: string) => (value === '' ? t('parts.nothing') : value);
+  return (
+    <span className="both" role="group" aria-label={t('errors.changed-meanwhile')}>
+      <span>
+        {t('parts.yours')}
+        <b>{name(yours)}</b>
+        <button type="button" className="button less" onClick={onKeep}>
+          {t('parts.keep', { value: name(yours) })}
+        </button>
+      </span>
+      <span>
+        {t('parts.theirs')}
+        <b>{name(theirs)}</b>
+        <button type="button" className="button less" onClick={onTake}>
+          {t('parts.take', { value: name(theirs) })}
+        </button>
+      </span>
+    </span>
+  );
+}

@@ -1,0 +1,107 @@
+import type { Answer, ShopError } from '../../core/contract/errors.ts';
+
+/** Besides the shop's own errors: the door turned the window away, or nobody answered. */
+export type CallError =
+  | ShopError
+  | { readonly code: 'turned-away'; readonly why: string }
+  | { readonly code: 'no-answer' };
+export type CallAnswer<O> =
+  | { readonly ok: true; readonly output: O }
+  | { readonly ok: false; readonly error: CallError };
+
+export interface CallBody {
+  readonly operation: string;
+  readonly input: unknown;
+  /** UUIDv7, on what changes something: the same request twice is applied once. */
+  readonly request?: string;
+}
+
+export interface Entered {
+  readonly personId: string;
+  readonly name: string;
+  readonly role: 'owner' | 'desk' | 'mechanic';
+}
+
+export interface Who {
+  readonly person: Entered | null;
+  readonly practice: boolean;
+  readonly folder: string;
+}
+
+/** What the desktop's preload puts at `window.crownwheel`; the browser host offers the same over HTTP. */
+export interface Bridge {
+  call(body: CallBody): Promise<Answer>;
+  enter(person: string, code: string): Promise<Answer>;
+  leave(): Promise<Answer>;
+  who(): Promise<Answer>;
+  /** Tells the rooms of the contract that changed; returns how to stop listening. */
+  onChange(listener: (rooms: readonly string[]) => void): () => void;
+  /** Opens an issued paper in the machine's own reader. */
+  openPaper?(paperId: string): void;
+}
+
+declare global {
+  interface Window {
+    readonly crownwheel?: Bridge;
+  }
+}
+
+async function overHttp(path: string, body?: unknown): Promise<CallAnswer<unknown>> {
+  try {
+    const response = await fetch(path, {
+      ...(body === undefined
+        ? {}
+        : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
+    });
+    return (await response.json()) as CallAnswer<unknown>;
+  } catch {
+    return { ok: false, error: { code: 'no-answer' } };
+  }
+}
+
+async function overBridge(answer: Promise<Answer>): Promise<CallAnswer<unknown>> {
+  try {
+    return await answer;
+  } catch {
+    return { ok: false, error: { code: 'no-answer' } };
+  }
+}
+
+/** One call to the shop through whichever door this window has. Never throws. */
+export function send(body: CallBody): Promise<CallAnswer<unknown>> {
+  return window.crownwheel ? overBridge(window.crownwheel.call(body)) : overHttp('/call', body);
+}
+
+export function sendEnter(person: string, code: string): Promise<CallAnswer<unknown>> {
+  return window.crownwheel ? overBridge(window.crownwheel.enter(person, code)) : overHttp('/enter', { person, code });
+}
+
+export function sendLeave(): Promise<CallAnswer<unknown>> {
+  return window.crownwheel ? overBridge(window.crownwheel.leave()) : overHttp('/leave', {});
+}
+
+export function askWho(): Promise<CallAnswer<unknown>> {
+  return window.crownwheel ? overBridge(window.crownwheel.who()) : overHttp('/who');
+}
+
+/** Listens for changes; `onGap` is told when the stream came back after a break, since changes may have been missed. */
+export function listen(onRooms: (rooms: readonly string[]) => void, onGap: () => void): () => void {
+  if (window.crownwheel) return window.crownwheel.onChange(onRooms);
+  const source = new EventSource('/changes');
+  let broken = false;
+  source.addEventListener('change', (event) => onRooms(JSON.parse(event.data) as readonly string[]));
+  source.addEventListener('error', () => {
+    broken = true;
+  });
+  source.addEventListener('open', () => {
+    if (broken) onGap();
+    broken = false;
+  });
+  return () => source.close();
+}
+
+/** Where an issued paper is read. */
+export function openPaper(paperId: string): void {
+  if (window.crownwheel?.openPaper) window.crownwheel.openPaper(paperId);
+  else window.open(`/papers/${encodeURIComponent(paperId)}.pdf`, '_blank', 'noopener');
+}

@@ -1,0 +1,44 @@
+import { bench } from './en/bench.ts';
+import { cars } from './en/cars.ts';
+import { customers } from './en/customers.ts';
+import { decision } from './en/decision.ts';
+import { errors } from './en/errors.ts';
+import { frame } from './en/frame.ts';
+import { held } from './en/held.ts';
+import { intake } from './en/intake.ts';
+import { jobBook } from './en/job-book.ts';
+import { keys } from './en/keys.ts';
+import { money } from './en/money.ts';
+import { next } from './en/next.ts';
+import { orders } from './en/orders.ts';
+import { parts } from './en/parts.ts';
+import { reckoning } from './en/reckoning.ts';
+import { sheet } from './en/sheet.ts';
+import { shop } from './en/shop.ts';
+import { start } from './en/start.ts';
+import { stock } from './en/stock.ts';
+import { today } from './en/today.ts';
+
+/** Every word shown, in English, by the place that shows it. */
+export const en = {
+  bench,
+  cars,
+  customers,
+  decision,
+  errors,
+  frame,
+  held,
+  intake,
+  jobBook,
+  keys,
+  money,
+  next,
+  orders,
+  parts,
+  reckoning,
+  sheet,
+  shop,
+  start,
+  stock,
+  today,
+};

@@ -1,0 +1,4 @@
+/** Words of the bench. */
+export const bench = {
+  title: 'The bench',
+} as const;

@@ -1,0 +1,4 @@
+/** Words of the place Cars. */
+export const cars = {
+  title: 'Cars',
+} as const;

@@ -1,0 +1,4 @@
+/** Words of the place Customers. */
+export const customers = {
+  title: 'Customers',
+} as const;

@@ -1,0 +1,4 @@
+/** Words of recording a yes and closing out. */
+export const decision = {
+  title: 'Record a yes',
+} as const;

@@ -1,0 +1,4 @@
+/** Words of the place Orders. */
+export const orders = {
+  title: 'Orders',
+} as const;

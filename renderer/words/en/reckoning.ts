@@ -1,0 +1,20 @@
+/** How a figure came about, a sentence for each rule of the reckoning. Sums, rates and quantities come in as text. */
+export const reckoning = {
+  'line-amount': '{quantity} at {unitPrice}',
+  'line-discount': 'Discount on this line, of {of}',
+  'line-given': 'Given: recorded, not charged',
+  'job-sum': 'The lines of the job, added',
+  'job-given': 'The job is given: recorded, not charged',
+  'job-fixed-price': 'A fixed price stands for the lines, worth {lines}',
+  'fixed-price-share': 'The line’s share of the fixed price {of}, by worth',
+  supplies: '{bp} of labour {labour} for shop supplies',
+  'sheet-discount': 'Discount, {words}, of {of}',
+  'discount-share': 'The line’s share of the discount {of}, by worth',
+  'tax-exclusive-by-document': '{name}, {ratePpm} on {base}, rounded once',
+  'tax-exclusive-by-line': '{name}, {ratePpm} on {base}, rounded line by line',
+  'tax-inclusive-by-document': '{name}, {ratePpm} held in {base}, rounded once',
+  'tax-inclusive-by-line': '{name}, {ratePpm} held in {base}, rounded line by line',
+  net: 'Before tax',
+  tax: 'Taxes, added',
+  gross: 'With tax',
+} as const;

@@ -1,0 +1,4 @@
+/** Words of the order sheet. */
+export const sheet = {
+  order: 'Order',
+} as const;

@@ -1,0 +1,4 @@
+/** Words of the place Shop. */
+export const shop = {
+  title: 'Shop',
+} as const;

@@ -1,0 +1,5 @@
+/** Words of the place Stock. */
+export const stock = {
+  title: 'Stock',
+  nothing: 'Nothing here yet.',
+} as const;

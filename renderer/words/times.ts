@@ -1,0 +1,51 @@
+import type { Writing } from './figures.ts';
+
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+function format(writing: Writing, options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  const locale = writing.language === 'en' ? 'en-GB' : writing.language;
+  const key = `${locale} ${writing.zone} ${JSON.stringify(options)}`;
+  const made = formats.get(key) ?? new Intl.DateTimeFormat(locale, { timeZone: writing.zone, ...options });
+  formats.set(key, made);
+  return made;
+}
+
+/** "7:50" on the shop's own wall clock. */
+export function timeText(at: number, writing: Writing): string {
+  return format(writing, { hour: 'numeric', minute: '2-digit', hourCycle: 'h23' })
+    .format(at)
+    .replace(/^0(?=\d:)/, '');
+}
+
+/** "17 Nov", with the year where it is not this one. */
+export function dayText(at: number, writing: Writing, now: number): string {
+  const year = format(writing, { year: 'numeric' });
+  const other = year.format(at) !== year.format(now);
+  return format(writing, { day: 'numeric', month: 'short', ...(other ? { year: 'numeric' } : {}) }).format(at);
+}
+
+/** "Wed 18 Nov". */
+export function weekdayText(at: number, writing: Writing): string {
+  return format(writing, { weekday: 'short', day: 'numeric', month: 'short' }).format(at).replace(',', '');
+}
+
+/** "Wednesday" and "18 November, 10:42", as the top line says it. */
+export function longDay(at: number, writing: Writing): { weekday: string; rest: string } {
+  const day = format(writing, { day: 'numeric', month: 'long' }).format(at);
+  return { weekday: format(writing, { weekday: 'long' }).format(at), rest: `${day}, ${timeText(at, writing)}` };
+}
+
+/** Today only the time, within six days before or after the weekday with it ("Tue 17:30"), else the day. */
+export function nearText(at: number, writing: Writing, now: number): string {
+  const day = format(writing, { year: 'numeric', month: '2-digit', day: '2-digit' });
+  if (day.format(at) === day.format(now)) return timeText(at, writing);
+  if (Math.abs(at - now) > 6 * 86_400_000) return dayText(at, writing, now);
+  return `${format(writing, { weekday: 'short' }).format(at)} ${timeText(at, writing)}`;
+}
+
+/** A civil date 'YYYY-MM-DD' as "18 Nov 2026". */
+export function civilText(date: string, writing: Writing): string {
+  return format({ ...writing, zone: 'UTC' }, { day: 'numeric', month: 'short', year: 'numeric' }).format(
+    Date.parse(`${date}T00:00Z`),
+  );
+}
