@@ -74,7 +74,7 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
       else kept.set(`${change.t}/${change.id}`, change.d);
     }
   }
-  checked['trail'] = n;
+  checked.trail = n;
   for (const table of TABLES) {
     const rows = (await tx
       .selectFrom(table as 'person')

@@ -61,8 +61,8 @@ export class Writer {
     }
     // A code's hash is nobody's to read in the trail.
     if ('code_hash' in now) {
-      was['code_hash'] = '(kept)';
-      now['code_hash'] = '(changed)';
+      was.code_hash = '(kept)';
+      now.code_hash = '(changed)';
     }
     this.changes.push({ t: table, id, was, now, d: digestOf(after) });
   }
@@ -90,12 +90,12 @@ export class Writer {
     const name: string = table;
     const row = await this.#tx.selectFrom(name).selectAll().where('id', '=', id).executeTakeFirst();
     if (!row) throw notFound(table, id);
-    if (row['revision'] !== revision) {
+    if (row.revision !== revision) {
       throw new Refusal({
         code: 'changed-meanwhile',
         what: table,
         id,
-        revision: Number(row['revision']),
+        revision: Number(row.revision),
         now: shown(row as unknown as Tables[T]),
         yours,
       });

@@ -14,7 +14,7 @@ import {
   seenAmount,
   words,
 } from './scalars.ts';
-import { clockEntry, nextMove, openClock, paperBrief } from './sheet.ts';
+import { nextMove, openClock } from './sheet.ts';
 
 /** One step of a job book entry. All figures are the shop's own, with their source named. */
 export const step = z.strictObject({
@@ -157,11 +157,6 @@ export const benchRoom = {
     z.strictObject({ entryId: id, on: instant, off: instant, jobId: id.nullable(), why: needed(300) }),
     z.strictObject({ id }),
   ),
-  'clock.list': ask(
-    'crew',
-    z.strictObject({ from: instant, to: instant }),
-    z.strictObject({ entries: z.array(clockEntry), open: z.array(openClock) }),
-  ),
   'step.tick': act(
     'crew',
     z.strictObject({
@@ -191,15 +186,6 @@ export const benchRoom = {
       oneTime: z.boolean().default(false),
       keepAtLeast: quantity.default(0),
       onHand: quantity.default(0),
-    }),
-    done,
-  ),
-  'part.change': act(
-    'desk',
-    z.strictObject({
-      id,
-      revision,
-      change: z.strictObject({ words: needed(200), price, bin: words(20), keepAtLeast: quantity }).partial(),
     }),
     done,
   ),
@@ -270,20 +256,10 @@ export const benchRoom = {
     }),
   ),
   'paper.read': ask('desk', z.strictObject({ id }), z.strictObject({ name: z.string(), base64: z.string() })),
-  'paper.list': ask(
-    'desk',
-    z.strictObject({ most: z.int().min(1).max(500).default(100) }),
-    z.strictObject({ rows: z.array(paperBrief.extend({ orderId: id, customer: z.string() })) }),
-  ),
   'paper.sent': act(
     'desk',
     z.strictObject({ id, how: needed(120), at: instant.nullable().default(null) }),
     z.strictObject({ id }),
-  ),
-  'paper.toSend': ask(
-    'desk',
-    z.strictObject({}),
-    z.strictObject({ rows: z.array(paperBrief.extend({ orderId: id, customer: z.string() })) }),
   ),
   'care.verify': ask(
     'owner',

@@ -139,9 +139,6 @@ export const deskRoom = {
   ),
   'car.add': act('desk', carFields.extend({ customerId: id.nullable() }), done),
   'car.change': act('desk', z.strictObject({ id, revision, change: carFields.partial() }), done),
-  /** A new plate from a day on; the old one still finds the car. */
-  'car.plate': act('desk', z.strictObject({ id, plate: needed(16), from: civilDate }), z.strictObject({ id })),
-  'car.owner': act('desk', z.strictObject({ id, customerId: id, from: civilDate }), z.strictObject({ id })),
   /** A reading outside a visit, or a clock replaced: old reading, new start (TRADE 11). */
   'car.odometer': act(
     'crew',
@@ -212,25 +209,6 @@ export const deskRoom = {
       poNumber: words(60).default(''),
     }),
     z.strictObject({ id, number: z.int(), customerId: id, carId: id, revision }),
-  ),
-  'booking.list': ask(
-    'crew',
-    z.strictObject({ from: civilDate, to: civilDate }),
-    z.strictObject({
-      rows: z.array(
-        z.strictObject({
-          id,
-          bayId: id,
-          day: civilDate,
-          from: z.string(),
-          hours: z.int(),
-          orderId: id,
-          orderNumber: z.int(),
-          plate: z.string(),
-          words: z.string(),
-        }),
-      ),
-    }),
   ),
   'payment.take': act(
     'desk',

@@ -468,37 +468,6 @@ export const sheetRoom = {
     }),
     z.strictObject({ id }),
   ),
-  'closeOut.get': ask(
-    'desk',
-    z.strictObject({ orderId: id }),
-    z.strictObject({
-      rows: z.array(
-        z.strictObject({
-          jobId: id,
-          lineId: id,
-          quoted: quantity.nullable(),
-          used: quantity,
-          charged: quantity,
-          amount: seenAmount,
-        }),
-      ),
-      hours: z.array(
-        z.strictObject({ jobId: id, personId: id, person: z.string(), quoted: quantity, clocked: quantity }),
-      ),
-      quotedGross: seenAmount,
-      made: z
-        .strictObject({
-          net: amount,
-          cost: amount,
-          profit: amount,
-          profitPctX10: z.int(),
-          partsCost: amount,
-          labourCost: amount,
-        })
-        .nullable(),
-      stops: z.array(stop),
-    }),
-  ),
   'invoice.issue': act(
     'desk',
     z.strictObject({

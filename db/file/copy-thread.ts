@@ -1,20 +1,10 @@
-import { createHash } from 'node:crypto';
-import {
-  closeSync,
-  constants,
-  copyFileSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  readSync,
-  statSync,
-} from 'node:fs';
+import { closeSync, constants, copyFileSync, fsyncSync, mkdirSync, openSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { isMainThread, parentPort, workerData } from 'node:worker_threads';
+import { parentPort, workerData } from 'node:worker_threads';
 import Database from 'better-sqlite3';
 import { checkContent, openConnection } from './connection.ts';
-import { codeOf, ShopDamaged } from './errors.ts';
+import { codeOf, type Damage, ShopDamaged } from './errors.ts';
+import { hashFile } from './file-hash.ts';
 import { schemaVersion } from './migrate.ts';
 
 /** What the thread is asked to do. */
@@ -38,7 +28,7 @@ export interface CopyResult {
 export type CopyWord =
   | { readonly say: 'phase'; readonly phase: 'check' | 'hash' | 'files'; readonly done: number; readonly total: number }
   | { readonly say: 'done'; readonly result: CopyResult }
-  | { readonly say: 'damaged'; readonly found: ShopDamaged['found']; readonly detail: string }
+  | { readonly say: 'damaged'; readonly found: Damage; readonly detail: string }
   | { readonly say: 'failed'; readonly code: string; readonly message: string };
 
 // Large enough for any file: the whole copy is one step. In small steps beside a writer it would begin anew for ever.
@@ -111,19 +101,6 @@ function syncFile(path: string): void {
   }
 }
 
-/** SHA-256 of a file, hex, read in pieces of 1 MB. */
-export function hashFile(path: string): string {
-  const hash = createHash('sha256');
-  const piece = Buffer.allocUnsafe(1_048_576);
-  const file = openSync(path, 'r');
-  try {
-    for (let read = readSync(file, piece); read > 0; read = readSync(file, piece)) hash.update(piece.subarray(0, read));
-  } finally {
-    closeSync(file);
-  }
-  return hash.digest('hex');
-}
-
 async function run(port: NonNullable<typeof parentPort>): Promise<void> {
   const tell = (word: CopyWord) => port.postMessage(JSON.stringify(word));
   try {
@@ -134,4 +111,5 @@ async function run(port: NonNullable<typeof parentPort>): Promise<void> {
   }
 }
 
-if (!isMainThread && parentPort) await run(parentPort);
+// The body of a worker thread: run-copy.ts starts it, nothing imports it.
+if (parentPort) await run(parentPort);

@@ -4,7 +4,14 @@ export abstract class ShopFileError extends Error {
 }
 
 /** How a file was found damaged. */
-export type Damage = 'empty' | 'not-a-database' | 'truncated' | 'damaged-page' | 'not-a-shop' | 'broken-references';
+export type Damage =
+  | 'empty'
+  | 'not-a-database'
+  | 'truncated'
+  | 'damaged-page'
+  | 'not-a-shop'
+  | 'broken-references'
+  | 'changed';
 
 /** The file is not whole. `detail` names what was found (page, table, sizes). It is never deleted. */
 export class ShopDamaged extends ShopFileError {

@@ -3,6 +3,8 @@ import { benchHandlers } from './bench.ts';
 import { careHandlers } from './care.ts';
 import { deskHandlers } from './desk.ts';
 import { findHandlers } from './find.ts';
+import { jobBookHandlers } from './job-book.ts';
+import { listHandlers } from './lists.ts';
 import { paperHandlers } from './papers.ts';
 import { sheetHandlers } from './sheet.ts';
 import { shopHandlers } from './shop.ts';
@@ -19,6 +21,8 @@ export const handlers: Handlers = {
   ...yesHandlers,
   ...benchHandlers,
   ...stockHandlers,
+  ...jobBookHandlers,
+  ...listHandlers,
   ...paperHandlers,
   ...todayHandlers,
   ...careHandlers,

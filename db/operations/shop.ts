@@ -1,3 +1,5 @@
+import { STARTING_JOBS } from '../../core/bench/starting-jobs.ts';
+import { bookJobContent } from '../../core/contract/bench.ts';
 import { hashCode } from '../code.ts';
 import type { Context, Handlers, Settings } from '../context.ts';
 import { newId } from '../id.ts';
@@ -72,6 +74,21 @@ export const shopHandlers: Handlers = {
         usual: rate.usual ? 1 : 0,
         place,
       });
+    if (input.jobBook) {
+      for (const job of STARTING_JOBS) {
+        const content = bookJobContent.parse(job);
+        const id = newId();
+        await write.insert('book_job', { id, title: content.title, version: 1 });
+        await write.insert('book_job_version', {
+          id: newId(),
+          book_job_id: id,
+          version: 1,
+          content: JSON.stringify(content),
+          at: now,
+          person_id: people[0]?.id ?? null,
+        });
+      }
+    }
     return { people };
   },
   'shop.get': async (_input, context) => {

@@ -1,0 +1,156 @@
+import { checkProcedure } from '../../core/bench/procedure-check.ts';
+import type { Context, Handlers } from '../context.ts';
+import { newId } from '../id.ts';
+import type { BookContent } from '../order/facts.ts';
+import { lastTimes } from '../order/last-times.ts';
+import { signedIn } from '../people.ts';
+import { badInput, notFound, Refusal } from '../refusal.ts';
+import { addJob } from './sheet.ts';
+
+async function current(context: Context, id: string) {
+  const row = await context.tx
+    .selectFrom('book_job')
+    .innerJoin('book_job_version', (on) =>
+      on
+        .onRef('book_job_version.book_job_id', '=', 'book_job.id')
+        .onRef('book_job_version.version', '=', 'book_job.version'),
+    )
+    .select(['book_job.id', 'book_job_version.id as versionId', 'book_job.version', 'book_job_version.content'])
+    .where('book_job.id', '=', id)
+    .executeTakeFirst();
+  if (!row) throw notFound('book_job', id);
+  return { ...row, content: JSON.parse(row.content) as BookContent };
+}
+
+export const warningsOf = (content: BookContent) => checkProcedure(content.steps, content.sourceOfFigures);
+
+export const jobBookHandlers: Handlers = {
+  'jobBook.list': async (_input, context) => {
+    const rows = await context.tx.selectFrom('book_job').select('id').orderBy('title').execute();
+    const all = [];
+    for (const { id } of rows) {
+      const { content, version } = await current(context, id);
+      all.push({
+        id,
+        title: content.title,
+        car: content.car,
+        version,
+        bookHours: content.bookHours,
+        steps: content.steps.length,
+        warnings: warningsOf(content).length,
+      });
+    }
+    return { rows: all };
+  },
+  'jobBook.get': async ({ id }, context) => {
+    const row = await current(context, id);
+    const content = context.seesPrices
+      ? row.content
+      : { ...row.content, lines: row.content.lines.map((line) => ({ ...line, unitPrice: null, unitCost: null })) };
+    return {
+      id,
+      versionId: row.versionId,
+      version: row.version,
+      content,
+      warnings: warningsOf(row.content),
+      lastTimes: await lastTimes(context, id, row.content.bookHours),
+    };
+  },
+  'jobBook.version': async ({ versionId }, context) => {
+    const row = await context.tx
+      .selectFrom('book_job_version')
+      .selectAll()
+      .where('id', '=', versionId)
+      .executeTakeFirst();
+    if (!row) throw notFound('book_job_version', versionId);
+    const content = JSON.parse(row.content) as BookContent;
+    return {
+      versionId,
+      version: row.version,
+      content: context.seesPrices
+        ? content
+        : { ...content, lines: content.lines.map((line) => ({ ...line, unitPrice: null, unitCost: null })) },
+    };
+  },
+  'jobBook.save': async ({ id, basedOn, content }, context) => {
+    const numbers = content.steps.map((step) => step.n);
+    if (numbers.some((n, at) => n !== at + 1)) throw badInput('content.steps', 'steps-out-of-order');
+    const versionId = newId();
+    const before = id === null ? null : await current(context, id);
+    if (before && before.version !== basedOn) {
+      throw new Refusal({
+        code: 'changed-meanwhile',
+        what: 'book_job',
+        id: before.id,
+        revision: before.version,
+        now: before.content,
+        yours: content,
+      });
+    }
+    const bookId = before?.id ?? newId();
+    const version = (before?.version ?? 0) + 1;
+    if (before) await context.write.update('book_job', bookId, { title: content.title, version });
+    else await context.write.insert('book_job', { id: bookId, title: content.title, version });
+    await context.write.insert('book_job_version', {
+      id: versionId,
+      book_job_id: bookId,
+      version,
+      content: JSON.stringify(content),
+      at: context.now,
+      person_id: signedIn(context).id,
+    });
+    return { id: bookId, versionId, version, warnings: warningsOf(content) };
+  },
+  'job.fromBook': async ({ orderId, bookJobId }, context) => {
+    const { content, versionId } = await current(context, bookJobId);
+    const rate = await context.tx
+      .selectFrom('labour_rate')
+      .select('price')
+      .orderBy('usual', 'desc')
+      .orderBy('place')
+      .limit(1)
+      .executeTakeFirst();
+    const parts = await context.tx.selectFrom('part').select(['id', 'number', 'price']).execute();
+    const blank = { discount: null, billing: 'typed' as const, book: 0, overlap: 0, overlapJobId: null, people: [] };
+    const lines = content.lines.map((line) => {
+      const part = parts.find((one) => line.partNumber !== '' && one.number === line.partNumber);
+      return {
+        ...blank,
+        kind: line.kind,
+        words: line.words,
+        partNumber: line.partNumber,
+        partId: part?.id ?? null,
+        condition: line.condition,
+        quantity: line.quantity,
+        unit: line.unit,
+        unitPrice: line.unitPrice ?? part?.price ?? 0,
+        supplier: line.supplier,
+        unitCost: line.unitCost,
+      };
+    });
+    const labour = {
+      ...blank,
+      kind: 'labour' as const,
+      words: 'Labour',
+      partNumber: '',
+      partId: null,
+      condition: null,
+      quantity: 0,
+      unit: 'h',
+      unitPrice: rate?.price ?? 0,
+      billing: 'book' as const,
+      book: content.bookHours,
+      supplier: '',
+      unitCost: null,
+    };
+    const fields = {
+      title: content.title,
+      kind: 'charged' as const,
+      fixedPrice: null,
+      note: '',
+      bearer: '',
+      offered: false,
+    };
+    return addJob(context, orderId, fields, [labour, ...lines], versionId);
+  },
+};

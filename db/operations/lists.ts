@@ -1,0 +1,208 @@
+import type { Context, Handlers } from '../context.ts';
+import { foldPhone, foldPlate, foldText } from '../fold.ts';
+import { declinedOfCar } from '../order/declined.ts';
+import { nextOf } from '../order/facts.ts';
+import { loadOrder } from '../order/load.ts';
+import { letterOf, reckonOrder } from '../order/reckon.ts';
+import { settingsOf } from '../people.ts';
+import { notFound } from '../refusal.ts';
+import { carFieldsOf } from './desk.ts';
+
+const like = (text: string) => `%${text.replace(/[%_]/g, '')}%`;
+
+async function ordersOf(
+  context: Context,
+  which: 'open' | 'unpaid' | 'all',
+  text: string,
+  before: number | null,
+  most: number,
+): Promise<string[]> {
+  let query = context.tx
+    .selectFrom('work_order')
+    .innerJoin('car', 'car.id', 'work_order.car_id')
+    .innerJoin('customer', 'customer.id', 'work_order.customer_id')
+    .select('work_order.id')
+    .orderBy('work_order.opened_at', 'desc')
+    .orderBy('work_order.id', 'desc')
+    .limit(most);
+  if (which === 'open') query = query.where('work_order.handed_over_at', 'is', null);
+  if (which === 'unpaid')
+    query = query.where((on) =>
+      on.exists(
+        on
+          .selectFrom('paper')
+          .select('paper.id')
+          .whereRef('paper.work_order_id', '=', 'work_order.id')
+          .where('paper.kind', '=', 'invoice'),
+      ),
+    );
+  if (before !== null) query = query.where('work_order.opened_at', '<', before);
+  if (text !== '') {
+    query = query.where((on) =>
+      on.or([
+        on('car.find_plate', 'like', like(foldPlate(text))),
+        on('customer.find_name', 'like', like(foldText(text))),
+        ...(/^\d{1,9}$/.test(text) ? [on('work_order.number', '=', Number(text))] : []),
+      ]),
+    );
+  }
+  return (await query.execute()).map((row) => row.id);
+}
+
+export const listHandlers: Handlers = {
+  'order.list': async ({ which, text, before, most }, context) => {
+    const settings = settingsOf(context);
+    const rows = [];
+    for (const id of await ordersOf(context, which, text, before, most)) {
+      const loaded = await loadOrder(context, id);
+      const reckoned = reckonOrder(loaded, settings);
+      const next = nextOf(loaded, reckoned, context.now, context.today);
+      if (which === 'unpaid' && next.what !== 'pay' && next.what !== 'pay-and-collect') continue;
+      rows.push({
+        id,
+        number: loaded.order.number,
+        openedAt: loaded.order.opened_at,
+        plate: loaded.car.plate,
+        car: loaded.car.words,
+        customer: loaded.customer.name,
+        titles: loaded.jobs.map((job) => job.title),
+        gross: context.seesPrices ? reckoned.totals.gross : null,
+        promiseAt: loaded.order.promise_at,
+        next: context.seesPrices
+          ? next
+          : { ...next, with: Object.fromEntries(Object.entries(next.with).filter(([key]) => key !== 'balance')) },
+      });
+    }
+    return { rows };
+  },
+  'customer.list': async ({ text, most }, context) => {
+    const digits = foldPhone(text);
+    const rows = await context.tx
+      .selectFrom('customer')
+      .select(['customer.id', 'customer.name', 'customer.phone'])
+      .select((on) => [
+        on
+          .selectFrom('car_owner')
+          .select((count) => count.fn.countAll<number>().as('n'))
+          .whereRef('car_owner.customer_id', '=', 'customer.id')
+          .where('to_day', 'is', null)
+          .as('cars'),
+        on
+          .selectFrom('work_order')
+          .select((latest) => latest.fn.max('opened_at').as('at'))
+          .whereRef('work_order.customer_id', '=', 'customer.id')
+          .as('lastVisit'),
+      ])
+      .where((on) =>
+        on.or([
+          on('find_name', 'like', like(foldText(text))),
+          ...(digits.length >= 3 ? [on('find_phone', 'like', like(digits))] : []),
+        ]),
+      )
+      .orderBy('customer.find_name')
+      .limit(most)
+      .execute();
+    return {
+      rows: rows.map((row) => ({
+        id: row.id,
+        name: row.name,
+        phone: row.phone,
+        cars: Number(row.cars ?? 0),
+        lastVisit: row.lastVisit,
+      })),
+    };
+  },
+  'car.list': async ({ text, most }, context) => {
+    const rows = await context.tx
+      .selectFrom('car')
+      .leftJoin('car_owner', (on) => on.onRef('car_owner.car_id', '=', 'car.id').on('car_owner.to_day', 'is', null))
+      .leftJoin('customer', 'customer.id', 'car_owner.customer_id')
+      .select(['car.id', 'car.plate', 'car.vin', 'car.words', 'car.year', 'car.unit', 'customer.name as owner'])
+      .select((on) =>
+        on
+          .selectFrom('work_order')
+          .select((latest) => latest.fn.max('opened_at').as('at'))
+          .whereRef('work_order.car_id', '=', 'car.id')
+          .as('lastVisit'),
+      )
+      .where((on) =>
+        on.or([
+          on('car.find_plate', 'like', like(foldPlate(text))),
+          on('car.find_words', 'like', like(foldText(text))),
+        ]),
+      )
+      .orderBy('car.plate')
+      .limit(most)
+      .execute();
+    return { rows: rows.map((row) => ({ ...row, owner: row.owner ?? '' })) };
+  },
+  'car.get': async ({ id }, context) => {
+    const { tx } = context;
+    const car = await tx.selectFrom('car').selectAll().where('id', '=', id).executeTakeFirst();
+    if (!car) throw notFound('car', id);
+    const owners = await tx
+      .selectFrom('car_owner')
+      .innerJoin('customer', 'customer.id', 'car_owner.customer_id')
+      .select(['customer.id', 'customer.name', 'customer.phone', 'from_day', 'to_day'])
+      .where('car_id', '=', id)
+      .orderBy('from_day')
+      .execute();
+    const plates = await tx.selectFrom('car_plate').selectAll().where('car_id', '=', id).orderBy('from_day').execute();
+    const readings = await tx
+      .selectFrom('odometer_reading')
+      .selectAll()
+      .where('car_id', '=', id)
+      .orderBy('at')
+      .orderBy('id')
+      .execute();
+    const orders = await tx
+      .selectFrom('work_order')
+      .select('id')
+      .where('car_id', '=', id)
+      .orderBy('opened_at', 'desc')
+      .limit(100)
+      .execute();
+    const settings = settingsOf(context);
+    const visits = [];
+    for (const order of orders) {
+      const loaded = await loadOrder(context, order.id);
+      const reckoned = reckonOrder(loaded, settings);
+      const invoice = loaded.papers.find((paper) => paper.kind === 'invoice');
+      visits.push({
+        orderId: order.id,
+        number: loaded.order.number,
+        openedAt: loaded.order.opened_at,
+        mileageIn: loaded.order.mileage_in,
+        mileageOut: loaded.order.mileage_out,
+        complaint: loaded.order.complaint,
+        jobs: reckoned.inSum.map((job) => ({
+          title: job.title,
+          letter: letterOf(job.place),
+          amount: context.seesPrices ? (reckoned.totals.jobs.get(job.id) ?? 0) : null,
+        })),
+        invoice: invoice
+          ? { paperId: invoice.id, number: invoice.number, gross: context.seesPrices ? invoice.gross : null }
+          : null,
+      });
+    }
+    // Each replaced clock carries on from the old one's last figure.
+    let carried = 0;
+    const shown = readings.map((row) => {
+      const trueDistance = carried + row.reading;
+      if (row.event === 'replaced') carried = trueDistance - (row.new_start ?? 0);
+      return { reading: row.reading, on: row.on_day, event: row.event, newStart: row.new_start, trueDistance };
+    });
+    const owner = owners.find((row) => row.to_day === null);
+    return {
+      id,
+      revision: car.revision,
+      fields: carFieldsOf(car),
+      owner: owner ? { id: owner.id, name: owner.name, phone: owner.phone } : null,
+      owners: owners.map((row) => ({ name: row.name, from: row.from_day, to: row.to_day })),
+      plates: plates.map((row) => ({ plate: row.plate, from: row.from_day, to: row.to_day })),
+      readings: shown,
+      visits,
+      declined: await declinedOfCar(context, id, null),
+    };
+  },
+};

@@ -1,0 +1,66 @@
+import { hoursX1000 } from '../../core/bench/clock.ts';
+import type { OutputOf } from '../../core/contract/index.ts';
+import type { Context } from '../context.ts';
+import { countedMinutes } from './reckon.ts';
+
+type LastTimes = OutputOf<'jobBook.get'>['lastTimes'];
+
+/** What a job of the book took on invoiced orders: hours clocked, quantities billed, prices, what else was found; with count and spread. */
+export async function lastTimes(context: Context, bookJobId: string, booked: number): Promise<LastTimes> {
+  const { tx } = context;
+  const jobs = await tx
+    .selectFrom('job')
+    .innerJoin('book_job_version', 'book_job_version.id', 'job.book_job_version_id')
+    .innerJoin('paper', 'paper.work_order_id', 'job.work_order_id')
+    .select(['job.id', 'job.work_order_id'])
+    .where('book_job_version.book_job_id', '=', bookJobId)
+    .where('paper.kind', '=', 'invoice')
+    .where('job.taken_out', '=', 0)
+    .orderBy('paper.issued_at', 'desc')
+    .limit(20)
+    .execute();
+  if (jobs.length === 0) return { count: 0, hours: null, lines: [], prices: null, found: [] };
+  const ids = jobs.map((job) => job.id);
+  const entries = await tx.selectFrom('clock_entry').selectAll().where('job_id', 'in', ids).execute();
+  const lines = await tx.selectFrom('line').selectAll().where('job_id', 'in', ids).where('taken_out', '=', 0).execute();
+  const findings = await tx
+    .selectFrom('finding')
+    .select('text')
+    .where(
+      'work_order_id',
+      'in',
+      jobs.map((job) => job.work_order_id),
+    )
+    .where('job_id', 'is not', null)
+    .execute();
+  const hours = ids
+    .map((id) => hoursX1000(countedMinutes(entries, id)))
+    .filter((each) => each > 0)
+    .sort((a, b) => a - b);
+  const byWords = Map.groupBy(
+    lines.filter((line) => line.kind === 'part' || line.kind === 'fluid'),
+    (line) => line.words,
+  );
+  const found = Map.groupBy(findings, (row) => row.text);
+  return {
+    count: jobs.length,
+    hours:
+      hours.length === 0
+        ? null
+        : {
+            least: hours[0] ?? 0,
+            middle: hours[Math.floor((hours.length - 1) / 2)] ?? 0,
+            most: hours.at(-1) ?? 0,
+            booked,
+          },
+    lines: [...byWords].map(([words, rows]) => ({
+      words,
+      unit: rows[0]?.unit ?? '',
+      least: Math.min(...rows.map((row) => row.quantity)),
+      most: Math.max(...rows.map((row) => row.quantity)),
+      count: rows.length,
+    })),
+    prices: null,
+    found: [...found].map(([text, rows]) => ({ text, count: rows.length })),
+  };
+}
