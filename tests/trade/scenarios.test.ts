@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
+import { booksCases } from './books-cases.ts';
 import { carCases } from './car-cases.ts';
 import type { Case } from './case.ts';
 import { MUST_BE_PLAYED, played } from './played.ts';
@@ -34,6 +35,7 @@ const reckoned: Readonly<Record<string, Case>> = {
   ...timeCases,
   ...carCases,
   ...stockCases,
+  ...booksCases,
 };
 
 /** Every key of `expected` must be among the answers, and equal; lists must be equal as a whole. */

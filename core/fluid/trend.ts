@@ -1,0 +1,59 @@
+/** A lab's figure of one element (parts per million) in fluid that was in for `km`. */
+export interface Sample {
+  readonly ppm: number;
+  readonly km: number;
+}
+
+export interface TrendRule {
+  /** Standard deviations over the mean: past the first is an alert, past the second an alarm. */
+  readonly alertSd: number;
+  readonly alarmSd: number;
+  /** Divides by n - 1 (sample) or by n (population). */
+  readonly sd: 'sample' | 'population';
+  readonly fewestSamples: number;
+  readonly fewestKm: number;
+}
+
+/** Common practice; labs work on far more samples than one car ever has, so this is a hint with its count. */
+export const USUAL_TREND: TrendRule = { alertSd: 2, alarmSd: 3, sd: 'sample', fewestSamples: 4, fewestKm: 1000 };
+
+export interface Trend {
+  /** ppm for each 1000 km, in the order of the samples. */
+  readonly rates: readonly number[];
+  readonly newRate: number;
+  /** Null without enough samples to work it from. */
+  readonly mean: number | null;
+  readonly deviation: number | null;
+  readonly alert: number | null;
+  readonly alarm: number | null;
+  /** none: too few samples, or too short a time on the fluid, to say anything. */
+  readonly says: 'none' | 'normal' | 'alert' | 'alarm';
+}
+
+/**
+ * A new sample against the history of the same unit: each figure is brought to 1000 km, and the new one is held against
+ * mean + so many standard deviations. Exactly at a limit is inside it. The lab's own remark comes first.
+ * Throws RangeError for a sample without distance.
+ */
+export function trend(history: readonly Sample[], latest: Sample, rule: TrendRule = USUAL_TREND): Trend {
+  const rates = history.map(rate);
+  const newRate = rate(latest);
+  const mean = rates.length === 0 ? null : rates.reduce((a, b) => a + b, 0) / rates.length;
+  const deviation = mean === null ? null : deviationOf(rates, mean, rule.sd);
+  const limit = (times: number) => (mean === null || deviation === null ? null : mean + times * deviation);
+  const [alert, alarm] = [limit(rule.alertSd), limit(rule.alarmSd)];
+  const silent = rates.length < rule.fewestSamples || latest.km < rule.fewestKm || alert === null || alarm === null;
+  const says = silent ? 'none' : newRate > alarm ? 'alarm' : newRate > alert ? 'alert' : 'normal';
+  return { rates, newRate, mean, deviation, alert, alarm, says };
+}
+
+function rate({ ppm, km }: Sample): number {
+  if (!(km > 0)) throw new RangeError('A sample needs the distance on its fluid');
+  return (ppm * 1000) / km;
+}
+
+function deviationOf(rates: readonly number[], mean: number, kind: TrendRule['sd']): number | null {
+  const by = kind === 'sample' ? rates.length - 1 : rates.length;
+  if (by < 1) return null;
+  return Math.sqrt(rates.reduce((all, one) => all + (one - mean) ** 2, 0) / by);
+}
