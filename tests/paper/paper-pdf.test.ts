@@ -121,6 +121,9 @@ describe('papers read back by pdf.js', () => {
     const text = await everything({ ...INVOICE, sums, taken: [], toPay: 120000 });
     expect(text).toContain('of it VAT 20 %, in 1,200.00 200.00');
     expect(text.indexOf('Total')).toBeLessThan(text.indexOf('of it VAT'));
+    const quote = await everything({ ...QUOTE, sums });
+    expect(quote).toContain('Total US$ 1,200.00');
+    expect(quote.indexOf('Total US$')).toBeLessThan(quote.indexOf('of it VAT'));
   });
 
   it('a job at one price shows its lines without amounts; what is given says so', async () => {

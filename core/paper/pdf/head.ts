@@ -72,7 +72,7 @@ function titleRow({ document, words: w, shaper, width }: Setting): Block {
   const number = String(document.number);
   const room = width - textWidth(shaper, number, 'figure', SIZE.title) - 20;
   const large = { y: 8, size: SIZE.title, leading: 1.2 };
-  const title = setText(shaper, words(w.title[document.kind], 'head'), { ...large, x: -1, width: room });
+  const title = setText(shaper, words(w.title[document.kind], 'head'), { ...large, x: 0, width: room });
   const figure = setText(shaper, words(number, 'figure'), { ...large, x: 0, width, align: 'right' });
   const version = document.kind === 'quote' ? [w.version(String(document.version))] : [];
   const about = [...version, w.orderNumber(String(document.orderNumber))].join(', ');

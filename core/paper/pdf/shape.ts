@@ -18,13 +18,32 @@ export interface Shaped {
   readonly width: number;
 }
 
-interface OpenFace {
+/** One font file, opened when it is first asked for: most papers never need the spare ones. */
+class OpenFace {
+  readonly words = new Map<string, Shaped>();
+  readonly has = new Map<number, boolean>();
+  readonly #open: () => Font;
+  #font: Font | undefined;
+  #parts: Font | undefined;
+
+  constructor(open: () => Font) {
+    this.#open = open;
+  }
+
   /** For shaping: only `shape` asks it for glyphs, so that each glyph keeps the characters it stands for. */
-  readonly font: Font;
+  get font(): Font {
+    if (!this.#font) {
+      this.#font = this.#open();
+      settleCharacters(this.#font);
+    }
+    return this.#font;
+  }
+
   /** For writing: taking a font apart loads parts of glyphs, and a part (the dotless i of an i) has no characters. */
-  readonly parts: Font;
-  readonly words: Map<string, Shaped>;
-  readonly has: Map<number, boolean>;
+  get parts(): Font {
+    this.#parts ??= this.#open();
+    return this.#parts;
+  }
 }
 
 export type OpenFaces = Readonly<Record<Face, OpenFace>>;
@@ -34,13 +53,13 @@ type FontOpener = (bytes: Uint8Array) => Font;
 const MOST_WORDS = 4000;
 const opened = new WeakMap<Uint8Array, OpenFace>();
 
-/** Opens the fonts, each once for the life of its bytes. */
+/** The fonts, each opened at most once for the life of its bytes. */
 export function openFaces(fonts: PaperFonts, open: FontOpener): OpenFaces {
   const openOne = (face: Face): OpenFace => {
     const known = opened.get(fonts[face]);
     if (known) return known;
     const bytes = fonts[face];
-    const fresh = { font: open(bytes), parts: open(bytes), words: new Map(), has: new Map() };
+    const fresh = new OpenFace(() => open(bytes));
     opened.set(fonts[face], fresh);
     return fresh;
   };
@@ -98,22 +117,21 @@ export class Shaper {
   }
 
   #has(face: Face, character: string): boolean {
-    const { font, has } = this.faces[face];
+    const { has } = this.faces[face];
     const codePoint = character.codePointAt(0) ?? 0;
     const known = has.get(codePoint);
     if (known !== undefined) return known;
-    const answer = font.hasGlyphForCodePoint(codePoint);
+    const answer = this.faces[face].font.hasGlyphForCodePoint(codePoint);
     has.set(codePoint, answer);
     return answer;
   }
 
   #word(face: Face, text: string): Shaped {
-    const { font, words } = this.faces[face];
+    const { words } = this.faces[face];
     const known = words.get(text);
     if (known) return known;
-    if (words.size === 0) settleCharacters(font);
     if (words.size >= MOST_WORDS) words.clear();
-    const shaped = shape(font, face, text);
+    const shaped = shape(this.faces[face].font, face, text);
     words.set(text, shaped);
     return shaped;
   }

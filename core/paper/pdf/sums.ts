@@ -20,27 +20,26 @@ export function sumsBlock(setting: Setting<Priced>): Block {
     row(one.hours === null ? label : `${label}, ${w.hours(setting.quantity(one.hours))}`, one.amount);
   }
   for (const one of sums.discounts) row(one.words === '' ? w.discount : one.words, -one.amount);
-  rows.push(...taxRows(setting, sums));
+  const total =
+    document.kind === 'invoice'
+      ? ruledRow(setting, w.total, amount(sums.total))
+      : lastRow(setting, document.kind === 'quote' ? w.total : w.toCredit, amount(sums.total));
+  rows.push(...withTaxes(setting, sums, total));
   if (document.kind === 'invoice') rows.push(...invoiceEnd(setting, document));
-  else rows.push(lastRow(setting, document.kind === 'quote' ? w.total : w.toCredit, amount(sums.total)));
   return stacked(rows);
 }
 
-function taxRows(setting: Setting<Priced>, sums: PaperSums): readonly Block[] {
-  const { words: w, amount, rate, document } = setting;
-  const total = document.kind === 'invoice' ? [ruledRow(setting, w.total, amount(sums.total))] : [];
+/** Tax that is added stands before the total; tax that the prices hold is named after it. */
+function withTaxes(setting: Setting, sums: PaperSums, total: Block): readonly Block[] {
+  const { words: w, amount, rate } = setting;
   const exempt = sums.exempt === '' ? [] : [sumRow(setting, sums.exempt, '', 'body')];
   const net = sumRow(setting, w.net, amount(sums.net), 'body');
-  if (sums.prices === 'inclusive') {
-    const held = sums.taxes.map((tax) =>
-      sumRow(setting, w.taxHeld(tax.name, rate(tax.ratePpm), amount(tax.base)), amount(tax.amount), 'body'),
-    );
-    return [...total, ...(held.length > 0 ? [net] : []), ...held, ...exempt];
-  }
-  const added = sums.taxes.map((tax) =>
-    sumRow(setting, w.taxAdded(tax.name, rate(tax.ratePpm), amount(tax.base)), amount(tax.amount), 'body'),
-  );
-  return [...(sums.discounts.length > 0 ? [net] : []), ...added, ...exempt, ...total];
+  const taxes = sums.taxes.map((tax) => {
+    const label = sums.prices === 'inclusive' ? w.taxHeld : w.taxAdded;
+    return sumRow(setting, label(tax.name, rate(tax.ratePpm), amount(tax.base)), amount(tax.amount), 'body');
+  });
+  if (sums.prices === 'inclusive') return [total, ...(taxes.length > 0 ? [net, ...taxes] : []), ...exempt];
+  return [...(sums.discounts.length > 0 ? [net] : []), ...taxes, ...exempt, total];
 }
 
 function invoiceEnd(setting: Setting<Priced>, document: InvoicePaper): readonly Block[] {
