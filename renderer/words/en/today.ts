@@ -16,8 +16,6 @@ export const today = {
   booked: 'booked',
   promised: 'promised {time}',
   noPromise: 'no promise',
-  late1: 'late',
-  soon1: 'soon',
   clock: '{person}, clock at {time}',
   theSum: 'the sum',
   order: 'order {number}',

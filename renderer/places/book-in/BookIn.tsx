@@ -1,0 +1,82 @@
+import { useState } from 'react';
+import { useKey } from '../../frame/keys.ts';
+import { Page } from '../../frame/Page.tsx';
+import { goTo } from '../../frame/router.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { useShop, useWriting } from '../../state/shop.ts';
+import { useDo } from '../../state/use-do.ts';
+import { errorSentence, problemSentence } from '../../words/error-sentence.ts';
+import { t } from '../../words/t.ts';
+import { CarRow } from './CarRow.tsx';
+import { DoorRow } from './DoorRow.tsx';
+import { bookingOf, type Draft, emptyDraft, errorsOf } from './draft.ts';
+import { readBack } from './read-back.ts';
+import { SayRow } from './SayRow.tsx';
+import { WhenRow } from './WhenRow.tsx';
+import { WhoRow } from './WhoRow.tsx';
+
+/** Booking a car in, in the order the talk goes. Ctrl Enter books; then the order opens. */
+export function BookIn() {
+  const shop = useShop();
+  const writing = useWriting();
+  const book = useDo('order.book');
+  const [draft, setDraft] = useState<Draft>(() => emptyDraft(shop?.settings?.distance ?? 'km'));
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<Draft>) => setDraft((before) => ({ ...before, ...part }));
+
+  const doubted = book.error?.code === 'held' && book.error.reasons.some((reason) => reason.what === 'mileage-lower');
+  const errors = {
+    ...(tried ? errorsOf(draft, writing) : {}),
+    ...(doubted && draft.doubt === 'none' ? { doubt: t('intake.doubtNeeded') } : {}),
+  };
+
+  const go = async () => {
+    setTried(true);
+    if (book.busy) return;
+    if (Object.keys(errorsOf(draft, writing)).length > 0) {
+      requestAnimationFrame(() => document.querySelector<HTMLElement>('.talk [aria-invalid="true"]')?.focus());
+      return;
+    }
+    const answer = await book.run(bookingOf(draft, writing));
+    if (answer.ok) goTo('orders', answer.output.id);
+  };
+  useKey('Ctrl+Enter', () => void go());
+  useKey('Esc', () => goTo('today'));
+
+  const { error } = book;
+  const failed =
+    error === null || doubted
+      ? null
+      : error.code === 'bad-input'
+        ? error.fields.map((field) => `${field.path}: ${problemSentence(field.problem, field.with)}`).join('. ')
+        : errorSentence(error, writing);
+  const [first, rest] = readBack(draft, shop?.bays ?? [], writing);
+  return (
+    <Page
+      title={t('intake.title')}
+      words={t('intake.order')}
+      foot={
+        <>
+          {failed === null ? null : <Notice what={t('intake.notBooked')}>{failed}</Notice>}
+          <div className="place-foot">
+            <p aria-live="polite">
+              <b>{first}</b>
+              <br />
+              <span className="ink-2">{rest}</span>
+            </p>
+            <Button kind="go" keys="Ctrl Enter" onClick={() => void go()} disabled={book.busy}>
+              {t('intake.go')}
+            </Button>
+          </div>
+        </>
+      }
+    >
+      <WhoRow draft={draft} change={change} errors={errors} />
+      <CarRow draft={draft} change={change} errors={errors} doubted={doubted} />
+      <SayRow draft={draft} change={change} errors={errors} />
+      <DoorRow draft={draft} change={change} errors={errors} />
+      <WhenRow draft={draft} change={change} errors={errors} />
+    </Page>
+  );
+}

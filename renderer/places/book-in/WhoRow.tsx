@@ -1,0 +1,124 @@
+import { useDeferredValue, useState } from 'react';
+import { Button } from '../../parts/Button.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { ask } from '../../state/call.ts';
+import { useWriting } from '../../state/shop.ts';
+import { useAsk } from '../../state/use-ask.ts';
+import { amountText } from '../../words/figures.ts';
+import { t } from '../../words/t.ts';
+import type { Change, Draft, Errors } from './draft.ts';
+import { Talk } from './Talk.tsx';
+
+interface Props {
+  readonly draft: Draft;
+  readonly change: Change;
+  readonly errors: Errors;
+}
+
+/** Who: found while typing a phone, a name or a plate; else added. */
+export function WhoRow({ draft, change, errors }: Props) {
+  const [typed, setTyped] = useState('');
+  const asked = useDeferredValue(typed.trim());
+  const found = useAsk('find.line', draft.customerId === null && asked.length > 1 ? { text: asked, most: 8 } : null);
+  const hits = (found.data?.hits ?? []).filter((hit) => hit.kind === 'customer' || hit.kind === 'car');
+
+  const takeCustomer = async (id: string, carId: string | null) => {
+    const answer = await ask('customer.get', { id });
+    if (!answer.ok) return;
+    const { fields, cars } = answer.output;
+    const only = cars.length === 1 ? cars[0] : undefined;
+    const car = cars.find((one) => one.id === carId) ?? only;
+    change({
+      customerId: id,
+      ...{ phone: fields.phone, name: fields.name, tellBy: fields.tellBy },
+      carId: car?.id ?? null,
+      ...(car === undefined ? {} : { plate: car.plate, words: car.words, vin: car.vin, unit: car.unit }),
+    });
+  };
+  const take = async (kind: string, id: string) => {
+    if (kind === 'customer') return takeCustomer(id, null);
+    const answer = await ask('car.get', { id });
+    if (!answer.ok) return;
+    const { owner, fields } = answer.output;
+    if (owner !== null) return takeCustomer(owner.id, id);
+    change({ carId: id, plate: fields.plate, words: fields.words, vin: fields.vin, unit: fields.unit });
+  };
+  const type = (field: 'phone' | 'name') => (text: string) => {
+    setTyped(text);
+    change({ [field]: text });
+  };
+
+  const known = draft.customerId !== null;
+  return (
+    <Talk head={t('intake.who')}>
+      <div className="side-by-side">
+        <Field
+          label={t('intake.phone')}
+          type="tel"
+          value={draft.phone}
+          onChange={type('phone')}
+          readOnly={known}
+          maxLength={40}
+          autoFocus
+        />
+        <Field
+          label={t('intake.name')}
+          value={draft.name}
+          onChange={type('name')}
+          readOnly={known}
+          maxLength={120}
+          error={errors.name ?? null}
+        />
+        <Field
+          label={t('intake.tellBy')}
+          value={draft.tellBy}
+          onChange={(tellBy) => change({ tellBy })}
+          readOnly={known}
+          maxLength={60}
+        />
+      </div>
+      {hits.length > 0 && !known ? (
+        <fieldset className="choice">
+          <legend>{t('intake.known')}</legend>
+          <div className="talk-hits">
+            {hits.map((hit) => (
+              <Button key={hit.id} small onClick={() => void take(hit.kind, hit.id)}>
+                {hit.headline} {hit.detail}
+              </Button>
+            ))}
+          </div>
+        </fieldset>
+      ) : null}
+      {draft.customerId !== null ? (
+        <Known
+          id={draft.customerId}
+          onOther={() =>
+            change({ customerId: null, carId: null, name: '', phone: '', tellBy: '', plate: '', words: '', vin: '' })
+          }
+        />
+      ) : draft.name.trim() !== '' ? (
+        <p className="small ink-2">{t('intake.newPerson')}</p>
+      ) : null}
+    </Talk>
+  );
+}
+
+function Known({ id, onOther }: { readonly id: string; readonly onOther: () => void }) {
+  const writing = useWriting();
+  const customer = useAsk('customer.get', { id }).data;
+  if (customer === undefined) return null;
+  const { owed } = customer;
+  return (
+    <p className="small" role="status">
+      {t('intake.knownSince', { n: customer.cars.length, year: new Date(customer.since).getFullYear() })}{' '}
+      {owed === null ? null : owed > 0 ? (
+        <b className="in-heed">{t('intake.owes', { sum: amountText(owed, writing) })}</b>
+      ) : (
+        t('intake.owesNothing')
+      )}{' '}
+      <button type="button" className="link" onClick={onOther}>
+        {t('intake.otherPerson')}
+      </button>
+    </p>
+  );
+}

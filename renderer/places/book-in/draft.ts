@@ -1,0 +1,140 @@
+import type { InputOf } from '../../../core/contract/index.ts';
+import type { DistanceUnit } from '../../../core/measure/distance.ts';
+import { wallToInstant } from '../../../core/time/instant.ts';
+import { readAmount, type Writing } from '../../words/figures.ts';
+import { t, type WordKey } from '../../words/t.ts';
+
+type Book = InputOf<'order.book'>;
+export type Doubt = 'none' | 'as-typed' | 'clock-replaced' | 'owner-told';
+
+/** What stands on the page, as typed. */
+export interface Draft {
+  readonly customerId: string | null;
+  readonly phone: string;
+  readonly name: string;
+  readonly tellBy: string;
+  readonly carId: string | null;
+  readonly plate: string;
+  readonly words: string;
+  readonly year: string;
+  readonly unit: DistanceUnit;
+  readonly vin: string;
+  readonly mileage: string;
+  readonly doubt: Doubt;
+  readonly complaint: string;
+  readonly when: readonly string[];
+  readonly here: boolean;
+  readonly keys: string;
+  readonly keysWhere: string;
+  readonly wheelLockKey: string;
+  readonly fuel: string;
+  readonly marks: string;
+  readonly valuables: string;
+  readonly drive: 'yes' | 'no' | 'not-asked';
+  readonly driveLimit: string;
+  readonly oldParts: 'unasked' | 'show' | 'return' | 'dispose';
+  readonly bayId: string;
+  readonly day: string;
+  readonly from: string;
+  readonly hours: string;
+  readonly promise: string;
+  readonly promiseWords: string;
+  readonly ownMost: string;
+  readonly po: string;
+}
+export type Change = (change: Partial<Draft>) => void;
+export type Errors = Partial<Record<keyof Draft, string>>;
+
+export const emptyDraft = (unit: DistanceUnit): Draft => ({
+  ...{ customerId: null, phone: '', name: '', tellBy: '' },
+  ...{ carId: null, plate: '', words: '', year: '', unit, vin: '', mileage: '', doubt: 'none' },
+  ...{ complaint: '', when: [], here: true },
+  ...{ keys: '', keysWhere: '', wheelLockKey: '', fuel: '', marks: '', valuables: '' },
+  ...{ drive: 'not-asked', driveLimit: '', oldParts: 'unasked' },
+  ...{ bayId: '', day: '', from: '', hours: '1', promise: '', promiseWords: '', ownMost: '', po: '' },
+});
+
+/** A mileage as typed, thousands marks and blanks dropped; null where it is no whole figure. */
+export function readMileageText(text: string): number | null {
+  const bare = text.replace(/[\s,.'\u00a0]/g, '');
+  return /^\d{1,7}$/.test(bare) ? Number(bare) : null;
+}
+
+/** Hours as typed in thousandths; null below a tenth or above a hundred. */
+export function readHours(text: string): number | null {
+  const bare = text.trim().replace(',', '.');
+  if (!/^\d{1,3}(\.\d{1,3})?$/.test(bare)) return null;
+  const [whole = '0', part = ''] = bare.split('.');
+  const thousandths = Number(whole) * 1000 + Number(part.padEnd(3, '0'));
+  return thousandths >= 100 && thousandths <= 100_000 ? thousandths : null;
+}
+
+export const marksOf = (draft: Draft): string[] =>
+  draft.marks
+    .split('\n')
+    .map((mark) => mark.trim())
+    .filter((mark) => mark !== '');
+
+/** What does not fit, by field, each as a sentence. */
+export function errorsOf(draft: Draft, writing: Writing): Errors {
+  const wrong: [keyof Draft, boolean, WordKey][] = [
+    ['name', draft.customerId === null && draft.name.trim() === '', 'intake.nameNeeded'],
+    ['words', draft.carId === null && draft.words.trim() === '', 'intake.wordsNeeded'],
+    ['year', draft.carId === null && draft.year !== '' && !/^(19|20)\d\d$/.test(draft.year), 'intake.yearWrong'],
+    ['mileage', draft.mileage.trim() !== '' && readMileageText(draft.mileage) === null, 'intake.mileageWrong'],
+    ['complaint', draft.complaint.trim() === '', 'intake.complaintNeeded'],
+    ['keys', !/^\d?$/.test(draft.keys), 'intake.keysWrong'],
+    ['hours', draft.bayId !== '' && !bookingFits(draft), 'intake.bookingWrong'],
+    ['ownMost', draft.ownMost.trim() !== '' && (readAmount(draft.ownMost, writing) ?? -1) < 0, 'intake.ownMostWrong'],
+  ];
+  return Object.fromEntries(wrong.filter(([, is]) => is).map(([field, , words]) => [field, t(words)]));
+}
+
+const bookingFits = (draft: Draft) => draft.day !== '' && draft.from !== '' && readHours(draft.hours) !== null;
+
+/** The booking as the shop takes it; call only where {@link errorsOf} is empty. */
+export function bookingOf(draft: Draft, writing: Writing): Book {
+  const drive = { yes: true, no: false, 'not-asked': null }[draft.drive];
+  return {
+    customer:
+      draft.customerId === null
+        ? { add: { name: draft.name, phone: draft.phone, tellBy: draft.tellBy } }
+        : { id: draft.customerId },
+    car:
+      draft.carId === null
+        ? {
+            add: {
+              plate: draft.plate,
+              vin: draft.vin,
+              words: draft.words,
+              year: draft.year === '' ? null : Number(draft.year),
+              unit: draft.unit,
+            },
+          }
+        : { id: draft.carId },
+    complaint: draft.complaint,
+    when: [...draft.when],
+    door: {
+      fuel: draft.fuel,
+      keys: draft.keys === '' ? null : Number(draft.keys),
+      keysWhere: draft.keysWhere,
+      wheelLockKey: draft.wheelLockKey,
+      marks: marksOf(draft).slice(0, 30),
+      valuables: draft.valuables,
+      testDrive: drive,
+      testDriveLimit: draft.driveLimit,
+      oldParts: draft.oldParts,
+    },
+    mileage: readMileageText(draft.mileage),
+    mileageDoubt: draft.doubt,
+    here: draft.here,
+    booking:
+      draft.bayId === ''
+        ? null
+        : { bayId: draft.bayId, day: draft.day, from: draft.from, hours: readHours(draft.hours) ?? 1000 },
+    promiseAt: draft.promise === '' ? null : wallToInstant(draft.promise, writing.zone),
+    promiseWords: draft.promiseWords,
+    ownMaximum: draft.ownMost.trim() === '' ? null : readAmount(draft.ownMost, writing),
+    poNumber: draft.po,
+  };
+}

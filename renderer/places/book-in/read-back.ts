@@ -1,0 +1,28 @@
+import { wallToInstant } from '../../../core/time/instant.ts';
+import { amountText, readAmount, type Writing } from '../../words/figures.ts';
+import { t } from '../../words/t.ts';
+import { civilText, timeText, weekdayText } from '../../words/times.ts';
+import { type Draft, marksOf } from './draft.ts';
+
+/** The booking read back as a person would say it: who and which car, then the rest. */
+export function readBack(
+  draft: Draft,
+  bays: readonly { id: string; name: string }[],
+  writing: Writing,
+): [string, string] {
+  const who = draft.name.trim() || t('intake.footWho');
+  const car = draft.plate.trim() || draft.words.trim() || t('intake.footCar');
+  const bay = bays.find((one) => one.id === draft.bayId);
+  const rest: string[] = [];
+  if (bay && draft.day !== '' && draft.from !== '')
+    rest.push(t('intake.footBay', { bay: bay.name, day: civilText(draft.day, writing), time: draft.from }));
+  if (draft.promise !== '') {
+    const at = wallToInstant(draft.promise, writing.zone);
+    rest.push(t('intake.footPromise', { time: `${weekdayText(at, writing)}, ${timeText(at, writing)}` }));
+  }
+  const most = draft.ownMost.trim() === '' ? null : readAmount(draft.ownMost, writing);
+  if (most !== null) rest.push(`${t('intake.ownMost')} ${amountText(most, writing)}.`);
+  const marks = marksOf(draft).length;
+  if (marks > 0) rest.push(t('intake.footMarks', { n: marks }));
+  return [t(draft.here ? 'intake.footHere' : 'intake.footComing', { who, car }), rest.join(' ')];
+}

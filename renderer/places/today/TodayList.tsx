@@ -1,0 +1,95 @@
+import { useRef } from 'react';
+import type { OutputOf } from '../../../core/contract/index.ts';
+import { useKey } from '../../frame/keys.ts';
+import { Page } from '../../frame/Page.tsx';
+import { goTo } from '../../frame/router.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Empty } from '../../parts/Empty.tsx';
+import { useNow } from '../../state/now.ts';
+import { useWriting } from '../../state/shop.ts';
+import { useAsk } from '../../state/use-ask.ts';
+import { errorSentence } from '../../words/error-sentence.ts';
+import { t } from '../../words/t.ts';
+import { isLate } from './row-words.ts';
+import { TodayRow } from './TodayRow.tsx';
+import './today.css';
+
+type Row = OutputOf<'today.get'>['rows'][number];
+const GROUPS = ['ours', 'customer', 'supplier'] as const;
+
+const bookIn = () => goTo('today', 'book');
+
+/** Every open order under whose move it is, late first, with the next thing in words. */
+export function TodayList() {
+  const { data, error } = useAsk('today.get', {});
+  const writing = useWriting();
+  const now = useNow(30_000);
+  const list = useRef<HTMLDivElement>(null);
+
+  const step = (by: number) => {
+    const rows = [...(list.current?.querySelectorAll<HTMLAnchorElement>('a.today-row') ?? [])];
+    const at = rows.indexOf(document.activeElement);
+    rows[at < 0 ? 0 : (at + by + rows.length) % rows.length]?.focus();
+  };
+  useKey('ArrowDown', () => step(1));
+  useKey('ArrowUp', () => step(-1));
+
+  const rows = data?.rows ?? [];
+  const late = rows.filter(isLate).length;
+  const head = data && rows.length > 0 ? `${t('today.open', { n: rows.length })} ${lateWords(late)}` : undefined;
+  return (
+    <Page
+      title={t('today.title')}
+      {...(head === undefined ? {} : { words: head })}
+      actions={
+        <Button kind="go" keys="N" onClick={bookIn}>
+          {t('today.book')}
+        </Button>
+      }
+    >
+      {error && !data ? <p role="alert">{errorSentence(error, writing)}</p> : null}
+      {data && rows.length === 0 ? (
+        <Empty action={<Button onClick={bookIn}>{t('today.book')}</Button>}>{t('today.empty')}</Empty>
+      ) : null}
+      <div ref={list}>
+        {rows.length === 0
+          ? null
+          : GROUPS.map((group) => (
+              <Group key={group} group={group} rows={rows.filter((row) => row.next.whose === group)} now={now} />
+            ))}
+      </div>
+    </Page>
+  );
+}
+
+function lateWords(late: number): string {
+  return late === 0 ? t('today.noneLate') : t('today.late', { n: late });
+}
+
+function Group(props: {
+  readonly group: (typeof GROUPS)[number];
+  readonly rows: readonly Row[];
+  readonly now: number;
+}) {
+  const { group, rows, now } = props;
+  const writing = useWriting();
+  return (
+    <section className="today-group" aria-labelledby={`today-${group}`}>
+      <header>
+        <h2 id={`today-${group}`}>{t(`today.${group}`)}</h2>
+        <p>{t(`today.${group}Words`)}</p>
+      </header>
+      {rows.length === 0 ? (
+        <p className="ink-2 today-none">{t('today.none')}</p>
+      ) : (
+        <ul>
+          {rows.map((row) => (
+            <li key={row.orderId}>
+              <TodayRow row={row} now={now} writing={writing} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
