@@ -1,0 +1,54 @@
+import type { OutputOf } from '../core/contract/index.ts';
+import type { Shop } from '../electron/dispatch.ts';
+import { carrierSwap } from './carrier-swap.ts';
+import { finishedOrders } from './finished.ts';
+import { SALTMARSH, STOCK, type StockIds } from './garage.ts';
+import { Story } from './story.ts';
+import { ordersUnderWay } from './under-way.ts';
+import { ordersWaiting } from './waiting.ts';
+
+export interface Played {
+  readonly orders: OutputOf<'order.list'>['rows'];
+  /** Names of the papers whose PDF was made. */
+  readonly papers: readonly string[];
+  readonly verified: OutputOf<'care.verify'>;
+}
+
+/**
+ * Plays two weeks of Saltmarsh Motor Works into an empty practice shop, through its operations alone, so that they end
+ * at `end` (epoch milliseconds). Throws with the shop's refusal when an operation is not taken.
+ */
+export async function playDemo(shop: Shop, end: number, say: (sentence: string) => void): Promise<Played> {
+  const story = new Story(shop, end);
+  const stock: StockIds = { bolt: '', washer: '', ring: '', gearOil: '', engineOil: '' };
+  story.scene(story.day(10, '07:00'), async () => {
+    const { people } = await story.did(null, 'shop.setUp', SALTMARSH);
+    story.know(people);
+    say(`${SALTMARSH.settings.name} is set up, ${people.length} people.`);
+  });
+  story.scene(story.day(10, '07:30'), async () => {
+    for (const key of Object.keys(stock) as (keyof StockIds)[])
+      stock[key] = (await story.did('Piet', 'part.add', STOCK[key])).id;
+    say(`${Object.keys(stock).length} parts and oils stand in stock.`);
+  });
+  carrierSwap(story, stock);
+  finishedOrders(story);
+  ordersUnderWay(story);
+  ordersWaiting(story);
+  for (let n = 10; n > 0; n -= 1)
+    story.scene(story.day(n, '17:45'), async () => {
+      const { rows } = await story.did('Piet', 'order.list', { which: 'open' });
+      say(`${new Date(story.day(n, '17:45')).toISOString().slice(0, 10)}: open orders in the evening: ${rows.length}.`);
+    });
+  await story.play();
+
+  const { rows: orders } = await story.did('Piet', 'order.list', { which: 'all', most: 200 });
+  const papers: string[] = [];
+  for (const order of orders) {
+    const whole = await story.did('Piet', 'order.get', { id: order.id });
+    for (const { id } of whole.papers) papers.push((await story.did('Piet', 'paper.read', { id })).name);
+  }
+  say(`${orders.length} orders played; ${papers.length} papers made as PDF.`);
+  const verified = await story.did('Runa', 'care.verify', {});
+  return { orders, papers, verified };
+}

@@ -1,0 +1,101 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { PEOPLE } from '../../demo-shop/garage.ts';
+import { type Played, playDemo } from '../../demo-shop/play.ts';
+import { type OpenShop, openWithDoor } from '../../electron/open.ts';
+
+const DEMO = resolve(import.meta.dirname, '../../demo-shop');
+
+/** The story must hold wherever in the week or the day it ends. */
+const ENDS = [
+  ['Wednesday noon', Date.parse('2026-11-18T12:00:00Z')],
+  ['Sunday, after midnight', Date.parse('2026-03-01T00:20:00Z')],
+] as const;
+
+describe.each(ENDS)('the demo garage, ending on %s', (_when, end) => {
+  const folder = mkdtempSync(join(tmpdir(), 'crownwheel-demo-'));
+  const said: string[] = [];
+  let open: OpenShop;
+  let played: Played;
+  beforeAll(async () => {
+    open = await openWithDoor({ folder, practice: true, port: 0 });
+    played = await playDemo(open.shop, end, (sentence) => said.push(sentence));
+  }, 60_000);
+  afterAll(async () => {
+    await open.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  test('at least twelve orders, each next move among them', () => {
+    expect(played.orders.length).toBeGreaterThanOrEqual(12);
+    const moves = new Set(played.orders.map((order) => order.next.what));
+    expect([...moves].sort()).toEqual(
+      [
+        ...['bring-it-in', 'was-expected', 'find-out', 'write-up-quote', 'send-quote', 'say-yes', 'ring-about-extra'],
+        ...['ring-about-excess', 'deliver', 'start-work', 'work-goes-on', 'carry-on', 'close-out', 'pay-and-collect'],
+        ...['pay', 'collect', 'give-back', 'put-clock-right', 'settled', 'cancelled', 'close-out-cancelled'],
+        'left-without-work',
+      ].sort(),
+    );
+  });
+
+  test('two weeks, and nothing after the end', () => {
+    const opened = played.orders.map((order) => order.openedAt);
+    const first = Math.min(...opened);
+    // Ten working days reach from a Monday morning to the Friday of the week after, at the least.
+    expect(end - first).toBeGreaterThanOrEqual(11 * 86_400_000);
+    expect(Math.max(...opened)).toBeLessThanOrEqual(end);
+    // Numbers run as time does.
+    const byNumber = played.orders.toSorted((a, b) => a.number - b.number).map((order) => order.openedAt);
+    expect(byNumber).toEqual(opened.toSorted((a, b) => a - b));
+  });
+
+  test('the carrier swap went from the call to the payment', async () => {
+    const row = played.orders.find((order) => order.plate === 'KTB 4471');
+    expect(row?.titles).toHaveLength(3);
+    expect(row?.next.what).toBe('settled');
+  });
+
+  test('the shop agrees with itself, and every paper is a PDF in its folder', () => {
+    expect(played.verified.faults).toEqual([]);
+    expect(played.verified.sound).toBe(true);
+    const files = readdirSync(join(folder, 'papers'));
+    expect(files.length).toBe(played.papers.length);
+    expect(played.papers.length).toBeGreaterThan(20);
+    for (const file of files)
+      expect(
+        readFileSync(join(folder, 'papers', file))
+          .subarray(0, 5)
+          .toString(),
+      ).toBe('%PDF-');
+  });
+
+  test('the printed codes let their people in', async () => {
+    for (const { name, role, code } of PEOPLE)
+      expect(await open.shop.enter(name, code)).toMatchObject({ ok: true, output: { name, role } });
+    expect((await open.shop.enter(PEOPLE[0].name, 'another')).ok).toBe(false);
+    expect(open.shop.practice).toBe(true);
+  });
+});
+
+/** What shows that a source reaches past the operations; empty when it does not. */
+function reachesPast(source: string): string[] {
+  const imports = [...source.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map((found) => found[1] ?? '');
+  const past = imports.filter((path) => /(^|\/)db\/|better-sqlite3|kysely|node:sqlite/.test(path));
+  const words = source.match(/\b(SELECT|INSERT INTO|UPDATE \w+ SET|DELETE FROM|CREATE TABLE|PRAGMA)\b/gi) ?? [];
+  return [...past, ...words];
+}
+
+describe('the demo is played through operations only', () => {
+  test.each(readdirSync(DEMO).filter((file) => file.endsWith('.ts')))('%s', (file) => {
+    expect(reachesPast(readFileSync(join(DEMO, file), 'utf8'))).toEqual([]);
+  });
+
+  test('the check sees what it looks for', () => {
+    expect(reachesPast("import { openShop } from '../db/shop.ts';")).toEqual(['../db/shop.ts']);
+    expect(reachesPast("await import('better-sqlite3')")).toEqual(['better-sqlite3']);
+    expect(reachesPast('raw.exec("update job set place = 1")')).toEqual(['update job set']);
+  });
+});
