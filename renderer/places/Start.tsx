@@ -1,7 +1,6 @@
-import { Page } from '../frame/Page.tsx';
-import { t } from '../words/t.ts';
+import { SetUp } from './set-up/SetUp.tsx';
 
-/** The place Start. */
+/** First start: the garage is set up on one page. */
 export default function Start() {
-  return <Page title={t('start.title')}>{null}</Page>;
+  return <SetUp />;
 }

@@ -1,0 +1,109 @@
+import { useState } from 'react';
+import { useKey } from '../../frame/keys.ts';
+import { Page } from '../../frame/Page.tsx';
+import { Button } from '../../parts/Button.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { useShop } from '../../state/shop.ts';
+import { useDo } from '../../state/use-do.ts';
+import { errorSentence, problemSentence } from '../../words/error-sentence.ts';
+import { listWords } from '../../words/list.ts';
+import { t } from '../../words/t.ts';
+import { Talk } from '../book-in/Talk.tsx';
+import { emptySetUp, errorsOf, type SetUpDraft, setUpOf } from './draft.ts';
+import { MoneyRow } from './MoneyRow.tsx';
+import { PeopleRow } from './PeopleRow.tsx';
+import { WhereRow } from './WhereRow.tsx';
+import { WhoRow } from './WhoRow.tsx';
+import { YesRow } from './YesRow.tsx';
+import './set-up.css';
+
+/** First start on one page: where, who, money, yes, people. Ctrl Enter opens the garage. */
+export function SetUp() {
+  const shop = useShop();
+  const setUp = useDo('shop.setUp');
+  const [draft, setDraft] = useState<SetUpDraft>(() =>
+    emptySetUp(new Intl.DateTimeFormat().resolvedOptions().timeZone),
+  );
+  const [tried, setTried] = useState(false);
+  const change = (part: Partial<SetUpDraft>) => setDraft((before) => ({ ...before, ...part }));
+  const errors = tried ? errorsOf(draft) : {};
+
+  const go = async () => {
+    setTried(true);
+    if (setUp.busy) return;
+    if (Object.keys(errorsOf(draft)).length > 0) {
+      requestAnimationFrame(() => document.querySelector<HTMLElement>('.talk [aria-invalid="true"]')?.focus());
+      return;
+    }
+    await setUp.run(setUpOf(draft));
+  };
+  useKey('Ctrl+Enter', () => void go());
+
+  const { error } = setUp;
+  return (
+    <div className="set-up">
+      <Page
+        title={t('start.title')}
+        words={t('start.words')}
+        foot={
+          <>
+            {error === null ? null : (
+              <Notice what={t('start.notOpened')}>
+                {error.code === 'bad-input'
+                  ? error.fields
+                      .map((field) => `${field.path}: ${problemSentence(field.problem, field.with)}`)
+                      .join('. ')
+                  : errorSentence(error)}
+              </Notice>
+            )}
+            <div className="place-foot">
+              <p aria-live="polite">
+                <b>{footWords(draft)}</b>
+                <br />
+                <span className="ink-2">{openWords(draft)}</span>
+              </p>
+              <Button kind="go" keys="Ctrl Enter" onClick={() => void go()} disabled={setUp.busy}>
+                {t('start.go')}
+              </Button>
+            </div>
+          </>
+        }
+      >
+        <WhereRow draft={draft} change={change} errors={errors} />
+        <WhoRow draft={draft} change={change} errors={errors} />
+        <MoneyRow draft={draft} change={change} errors={errors} />
+        <YesRow draft={draft} change={change} errors={errors} />
+        <PeopleRow draft={draft} change={change} errors={errors} />
+        <Talk head={t('start.kept')}>
+          <p>
+            <b>{shop?.folder}</b>
+            <br />
+            <span className="small ink-2">
+              {t('start.stays')} {shop?.practice ? t('start.practice') : null}
+            </span>
+          </p>
+        </Talk>
+      </Page>
+    </div>
+  );
+}
+
+function footWords(draft: SetUpDraft): string {
+  const names = draft.people.map((person) => person.name.trim()).filter((name) => name !== '');
+  return t('start.foot', {
+    name: draft.name.trim() || t('start.footName'),
+    people: names.length === 0 ? t('start.nobody') : listWords(names),
+    n: draft.nextInvoice,
+  });
+}
+
+/** What may be left for later, named. */
+function openWords(draft: SetUpDraft): string {
+  const taxes = draft.taxes.filter((tax) => tax.rate.trim() !== '');
+  const open = [
+    draft.address.trim() === '' ? t('start.openAddress') : '',
+    taxes.length === 0 ? t('start.openTax') : '',
+    taxes.some((tax) => tax.source.trim() === '' || tax.checkedOn === '') ? t('start.openSource') : '',
+  ].filter((what) => what !== '');
+  return open.length === 0 ? t('start.nothingOpen') : t('start.stillOpen', { what: listWords(open) });
+}
