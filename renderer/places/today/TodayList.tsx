@@ -28,7 +28,7 @@ export function TodayList() {
 
   const step = (by: number) => {
     const rows = [...(list.current?.querySelectorAll<HTMLAnchorElement>('a.today-row') ?? [])];
-    const at = rows.indexOf(document.activeElement);
+    const at = rows.findIndex((row) => row.matches(':focus'));
     rows[at < 0 ? 0 : (at + by + rows.length) % rows.length]?.focus();
   };
   useKey('ArrowDown', () => step(1));
