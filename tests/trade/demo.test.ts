@@ -1,4 +1,5 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -98,4 +99,19 @@ describe('the demo is played through operations only', () => {
     expect(reachesPast("await import('better-sqlite3')")).toEqual(['better-sqlite3']);
     expect(reachesPast('raw.exec("update job set place = 1")')).toEqual(['update job set']);
   });
+});
+
+test('the demo is never played over a shop that is there', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'crownwheel-demo-'));
+  try {
+    const there = join(folder, 'shop.sqlite');
+    writeFileSync(there, 'a shop');
+    const run = spawnSync(process.execPath, [join(DEMO, 'demo.ts'), '--shop', folder], { encoding: 'utf8' });
+    expect(run.status).toBe(1);
+    expect(run.stderr).toContain(`There is a shop in ${folder} already`);
+    expect(readFileSync(there, 'utf8')).toBe('a shop');
+    expect(readdirSync(folder)).toEqual(['shop.sqlite']);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 });
