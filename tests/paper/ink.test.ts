@@ -2,7 +2,8 @@ import { Path2D } from '@napi-rs/canvas';
 import { describe, expect, it } from 'vitest';
 import { type PaperLayout, paperLayout, paperPdf } from '../../core/paper/pdf/paper-pdf.ts';
 import { FONTS } from './fonts.ts';
-import { INVOICE, LONG_INVOICE, QUOTE } from './papers.ts';
+import { LONG_INVOICE } from './long-invoice.ts';
+import { INVOICE, QUOTE } from './papers.ts';
 import { drawn, inkIn, type Raster, rasterise } from './read-back.ts';
 
 const SCALE = 2;

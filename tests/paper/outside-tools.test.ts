@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { paperPdf } from '../../core/paper/pdf/paper-pdf.ts';
 import { FONTS } from './fonts.ts';
-import { CREDIT_NOTE, INVOICE, LONG_INVOICE, QUOTE, RECEIPT } from './papers.ts';
+import { LONG_INVOICE } from './long-invoice.ts';
+import { CREDIT_NOTE, INVOICE, QUOTE, RECEIPT } from './papers.ts';
 
 const PAPERS = { invoice: INVOICE, quote: QUOTE, credit: CREDIT_NOTE, receipt: RECEIPT, long: LONG_INVOICE };
 const names = Object.keys(PAPERS);

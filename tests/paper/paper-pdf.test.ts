@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { InvoicePaper, PaperDocument } from '../../core/paper/document.ts';
 import { PaperCharacterMissing, paperLayout, paperPdf } from '../../core/paper/pdf/paper-pdf.ts';
 import { FONTS } from './fonts.ts';
-import { COMMON, CREDIT_NOTE, INVOICE, job, LONG_INVOICE, line, PICTURED_INVOICE, QUOTE, RECEIPT } from './papers.ts';
+import { LONG_INVOICE } from './long-invoice.ts';
+import { COMMON, CREDIT_NOTE, INVOICE, job, line, PICTURED_INVOICE, QUOTE, RECEIPT } from './papers.ts';
 import { openPdf, readPages, textOf } from './read-back.ts';
 
 const read = async (document: PaperDocument): Promise<readonly string[]> =>

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { InvoicePaper, PaperDocument, PaperJob } from '../../core/paper/document.ts';
 import { type PaperLayout, paperLayout, paperPdf } from '../../core/paper/pdf/paper-pdf.ts';
 import { FONTS } from './fonts.ts';
-import { CREDIT_NOTE, INVOICE, job, LONG_INVOICE, line, QUOTE, RECEIPT } from './papers.ts';
+import { LONG_INVOICE } from './long-invoice.ts';
+import { CREDIT_NOTE, INVOICE, job, line, QUOTE, RECEIPT } from './papers.ts';
 import { inkIn, rasterise, readPages } from './read-back.ts';
 
 /** 15 mm in points. */
