@@ -1,6 +1,6 @@
 import { closeSync, existsSync, openSync, readSync, statSync } from 'node:fs';
 import Database from 'better-sqlite3';
-import { codeOf, mapSqliteError, ShopDamaged, ShopMissing } from './errors.ts';
+import { codeOf, mapSqliteError, ShopDamaged, ShopMissing, ShopReadOnly } from './errors.ts';
 
 /** One open connection to a shop's file. */
 export type Connection = Database.Database;
@@ -26,12 +26,15 @@ export function openConnection(path: string, options: OpenOptions = {}): Connect
   if (there && !options.create && statSync(path).size === 0) throw new ShopDamaged('empty', `${path}: 0 bytes`);
   let raw: Connection | undefined;
   try {
+    if (!options.readonly && hasContent(`${path}-wal`)) lookFirst(path);
     raw = new Database(path, { readonly: options.readonly ?? false, timeout: BUSY_MS });
     setPragmas(raw, options.readonly ?? false);
-    if (!options.readonly) tryWriteLock(raw);
+    if (!options.readonly) tryWrite(raw);
     return raw;
   } catch (error) {
     raw?.close();
+    // A file that is there and cannot be opened: its log cannot be made beside it, the folder is read-only.
+    if (codeOf(error) === 'SQLITE_CANTOPEN' && there) throw new ShopReadOnly(path, error);
     const mapped = mapSqliteError(error, path);
     if (mapped instanceof ShopDamaged) diagnose(path);
     throw mapped;
@@ -46,14 +49,34 @@ function setPragmas(raw: Connection, readonly: boolean): void {
   raw.pragma('foreign_keys = ON');
   raw.pragma('trusted_schema = OFF');
   raw.pragma(`cache_size = -${CACHE_KIB}`);
-  // Reads the schema now, so that a file that is no database says so here and not in the first question.
-  raw.prepare('SELECT count(*) FROM sqlite_schema').get();
+  readSchema(raw);
 }
 
-/** A read-only file opens without a word and fails at the first write; the write lock tells at once. */
-function tryWriteLock(raw: Connection): void {
+/**
+ * Closing a writer folds the log in and removes it, even where the file turned out to be no database: the log, perhaps all
+ * that is left, would be gone. A reader never does that, so it looks first.
+ */
+function lookFirst(path: string): void {
+  const reader = new Database(path, { readonly: true, timeout: BUSY_MS });
   try {
-    raw.exec('BEGIN IMMEDIATE; ROLLBACK');
+    readSchema(reader);
+  } finally {
+    reader.close();
+  }
+}
+
+const hasContent = (path: string): boolean => existsSync(path) && statSync(path).size > 0;
+
+// Reads the schema now, so that a file that is no database says so here and not in the first question.
+const readSchema = (raw: Connection): unknown => raw.prepare('SELECT count(*) FROM sqlite_schema').get();
+
+/**
+ * A read-only file opens without a word, even for BEGIN IMMEDIATE, and fails at the first write: so one is tried, and
+ * rolled back before anything reaches the disk.
+ */
+function tryWrite(raw: Connection): void {
+  try {
+    raw.exec('BEGIN IMMEDIATE; PRAGMA user_version = 0; ROLLBACK');
   } catch (error) {
     if (codeOf(error) !== 'SQLITE_BUSY') throw error;
   }
