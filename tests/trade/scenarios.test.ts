@@ -9,6 +9,7 @@ import { MUST_BE_PLAYED, played } from './played.ts';
 import { sheetCases } from './sheet-cases.ts';
 import { stockCases } from './stock-cases.ts';
 import { timeCases } from './time-cases.ts';
+import { torqueCases } from './torque-cases.ts';
 import { yesCases } from './yes-cases.ts';
 
 const chosen = process.env['SCENARIOS'];
@@ -36,6 +37,7 @@ const reckoned: Readonly<Record<string, Case>> = {
   ...carCases,
   ...stockCases,
   ...booksCases,
+  ...torqueCases,
 };
 
 /** Every key of `expected` must be among the answers, and equal; lists must be equal as a whole. */
