@@ -1,9 +1,11 @@
 import { Suspense, useEffect, useState } from 'react';
 import { Loading } from '../parts/Loading.tsx';
+import { Notice } from '../parts/Notice.tsx';
 import { places, StartPlace } from '../places/index.ts';
 import { startListening } from '../state/asks.ts';
 import { act } from '../state/call.ts';
 import { readSession, useSession } from '../state/session.ts';
+import type { CallError } from '../state/transport.ts';
 import { useAsk } from '../state/use-ask.ts';
 import { errorSentence } from '../words/error-sentence.ts';
 import { t } from '../words/t.ts';
@@ -40,7 +42,7 @@ export function App() {
     );
   if (person === undefined) return null;
   if (person === null) return <Enter />;
-  return <Framed practice={shop.data.practice} />;
+  return <Framed practice={shop.data.practice} away={shop.error ?? error} />;
 }
 
 function Message({ words }: { readonly words: string }) {
@@ -52,7 +54,7 @@ function Message({ words }: { readonly words: string }) {
   );
 }
 
-function Framed({ practice }: { readonly practice: boolean }) {
+function Framed({ practice, away }: { readonly practice: boolean; readonly away: CallError | null }) {
   const route = useRoute();
   const tablet = useWidth().width === 'tablet';
   const [placesShown, showPlaces] = useState(false);
@@ -71,6 +73,7 @@ function Framed({ practice }: { readonly practice: boolean }) {
       <Top placesShown={placesShown} onPlaces={() => showPlaces(!placesShown)} />
       <main className="main" aria-label={t(`frame.${route.place}`)}>
         {practice ? <p className="practice">{t('frame.practice')}</p> : null}
+        {away === null ? null : <Notice>{errorSentence(away)}</Notice>}
         <Fault where={window.location.hash}>
           <Suspense fallback={<Loading rows={8} />}>
             <Place path={route.path} query={route.query} />

@@ -63,7 +63,7 @@ export function FindLine() {
   return (
     <search className="find">
       <label className="find-field">
-        <svg width="18" height="18" fill="none" stroke="var(--ink-2)" strokeWidth="2" aria-hidden="true">
+        <svg viewBox="0 0 18 18" fill="none" stroke="var(--ink-2)" strokeWidth="2" aria-hidden="true">
           <circle cx="7.5" cy="7.5" r="5.5" />
           <path d="M12 12l5 5" />
         </svg>

@@ -1,12 +1,14 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useMachine } from '../state/machine.ts';
 
 /** 'Alt+J', 'Ctrl+Enter', 'N', '/', 'Space', 'Esc', 'ArrowUp'. Letters in capitals, without Shift. */
 export type Combo = string;
 type Run = (event: KeyboardEvent) => void;
 
-/** The last one in stands on top: a form in view answers before its page, the page before the frame. */
-const stack: { readonly combo: Combo; readonly run: { readonly current: Run } }[] = [];
+/** The one rendered last stands on top: a form in view answers before its page, the page before the frame. */
+const stack: { readonly order: number; readonly combo: Combo; readonly run: { readonly current: Run } }[] = [];
+
+let rendered = 0;
 
 /** The name of what was pressed. Alt reads the key's place, since some keyboards make other signs with it. */
 export function comboOf(event: KeyboardEvent): Combo {
@@ -52,14 +54,17 @@ export function listenToKeys(): () => void {
 
 /** A key while the component stands. The latest component to ask for a key has it. */
 export function useKey(combo: Combo, run: Run, when = true): void {
+  // Parents render before their children, but their effects run after them: the order is that of rendering.
+  const [order] = useState(() => ++rendered);
   const latest = useRef(run);
   latest.current = run;
   useEffect(() => {
     if (!when) return;
-    const entry = { combo, run: latest };
+    const entry = { order, combo, run: latest };
     stack.push(entry);
+    stack.sort((a, b) => a.order - b.order);
     return () => {
       stack.splice(stack.indexOf(entry), 1);
     };
-  }, [combo, when]);
+  }, [order, combo, when]);
 }

@@ -63,7 +63,7 @@ function Words({ yes, coming }: { readonly yes: Yes; readonly coming: number | u
       {n === 0 ? null : (
         <>
           <b className="in-stop">{t('parts.heldWait', { n, letters, sum: amountText(yes.heldSum ?? 0, writing) })}</b>{' '}
-          {t('parts.heldWork', { n, letters })}{' '}
+          {coming === undefined ? t('parts.heldWork', { n, letters }) : null}{' '}
         </>
       )}
       {excess <= 0 ? null : (

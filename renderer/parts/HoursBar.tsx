@@ -9,9 +9,9 @@ export interface HoursRow {
   readonly clocked: number;
 }
 
-/** The first of 1, 2, 5, 10, … hours that leaves at most eight steps. */
+/** The first step in hours that leaves room for its figures on the ruler. */
 function stepOf(hours: number): number {
-  return [0.5, 1, 2, 5, 10, 20, 50].find((step) => hours / step <= 8) ?? 100;
+  return [0.5, 1, 2, 5, 10, 20, 50].find((step) => hours / step <= (step < 1 ? 4 : 7)) ?? 100;
 }
 
 /** Hours clocked drawn per person on one ruler, with a tick at the quote and hatch beyond it; the figures beside. */

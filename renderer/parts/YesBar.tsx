@@ -14,13 +14,15 @@ export function YesBar({ yes, coming }: Props) {
   const whole = Math.max(onSheet, ceiling, coming ?? 0, 1);
   const hatch = Math.min(onSheet, (yes.heldSum ?? 0) + (yes.coveredExcess ?? 0));
   const solid = Math.max(0, onSheet - hatch);
+  // What a coming yes reaches is drawn as its dashed length instead.
+  const held = Math.max(solid, coming ?? 0);
   const at = (minor: number) => `${(Math.max(0, Math.min(minor, whole)) * 100) / whole}%`;
   const span = (from: number, to: number) => ({ left: at(from), width: at(Math.max(0, to - from)) });
   return (
     <div className="yes-bar" aria-hidden="true">
       <i className="covered" style={span(0, solid)} />
       {ceiling > solid ? <i className="room" style={span(solid, ceiling)} /> : null}
-      {hatch > 0 ? <i className="hatch" style={span(solid, onSheet)} /> : null}
+      {hatch > 0 && held < onSheet ? <i className="hatch" style={span(held, onSheet)} /> : null}
       {coming !== undefined && coming > ceiling ? (
         <i className="coming" style={span(Math.max(ceiling, solid), coming)} />
       ) : null}
