@@ -1,11 +1,31 @@
-import type { StockIds } from './garage.ts';
+import { PEOPLE, type StockIds } from './garage.ts';
 import type { Story } from './story.ts';
-import { labour, part, Visit } from './visit.ts';
+import { labour, Visit } from './visit.ts';
+
+/** Steps of the swap in the job book. */
+const STEPS = 18;
+
+/** What the shop asks and pays for each line of the swap, in the book's order; invented. */
+const PRICES = [
+  { partNumber: 'RD-4127X', unitPrice: 184_000, unitCost: 138_000, supplier: 'Ostrand Gearworks' },
+  { partNumber: 'RG-1012', unitPrice: 485, unitCost: 260 },
+  { partNumber: 'CW-18', unitPrice: 210, unitCost: 60 },
+  { unitPrice: 390, unitCost: 150 },
+  { unitPrice: 1875, unitCost: 820 },
+  { partNumber: 'OR-583', unitPrice: 640, unitCost: 220 },
+  { partNumber: 'GO-7590', unitPrice: 3150, unitCost: 1480 },
+  { unitPrice: 35_000, unitCost: 35_000 },
+] as const;
 
 /** The carrier swap of an invented car from the call to the payment. All figures invented. */
 export function carrierSwap(story: Story, stock: StockIds): void {
   const visit = new Visit(story);
   let awaitedId = '';
+  let bookId = '';
+  let invoiceId = '';
+  story.scene(story.day(10, '17:00'), async () => {
+    bookId = await priceInBook(story);
+  });
   story.scene(story.day(9, '08:05'), () =>
     visit.book({
       customer: {
@@ -31,19 +51,8 @@ export function carrierSwap(story: Story, stock: StockIds): void {
   story.scene(story.day(9, '09:50'), async () => {
     await visit.off('Runa');
     const finding = await visit.found('Pinion bearing rough, bright flakes on the magnet.');
-    await visit.job(
-      'Swap the differential carrier for a rebuilt one, ring gear moved over',
-      [
-        labour('Remove and fit, two people', 6200),
-        { ...part('Rebuilt carrier, exchange', 1, 184_000, 138_000), partNumber: 'RD-4127X', condition: 'rebuilt' },
-        { ...part('Ring-gear bolt, M10 fine', 12, 485, 260), partNumber: 'RG-1012', partId: stock.bolt },
-        { ...part('Crush washer, drain and fill', 2, 210, 60), partNumber: 'CW-18', partId: stock.washer },
-        { ...part('O-ring 58 x 3', 1, 640, 220), partNumber: 'OR-583', partId: stock.ring },
-        { kind: 'fluid', words: 'Gear oil 75W-90', partId: stock.gearOil, quantity: 1100, unit: 'L', unitPrice: 3150 },
-        { kind: 'supplies', words: 'Cleaner, rags, threadlock', quantity: 1000, unitPrice: 980 },
-      ],
-      finding,
-    );
+    await visit.fromBook(bookId);
+    await story.did('Piet', 'finding.change', { id: finding, revision: 1, jobId: visit.jobId('B') });
     await visit.job('Send a sample of the old oil to the lab', [
       { kind: 'outside', words: 'Fennick Fluid Lab', quantity: 1000, unitPrice: 4200, unitCost: 3000 },
     ]);
@@ -74,12 +83,11 @@ export function carrierSwap(story: Story, stock: StockIds): void {
   });
   story.scene(story.day(7, '08:40'), async () => {
     await visit.on('Runa', 'B');
-    await visit.on('Nessa', 'B');
     for (const [place, partId, quantity] of [
       [2, stock.bolt, 12_000],
       [3, stock.washer, 2000],
-      [4, stock.ring, 1000],
-      [5, stock.gearOil, 1100],
+      [6, stock.ring, 1000],
+      [7, stock.gearOil, 1100],
     ] as const)
       await story.did('Runa', 'part.issue', {
         jobId: visit.jobId('B'),
@@ -88,11 +96,51 @@ export function carrierSwap(story: Story, stock: StockIds): void {
         quantity,
       });
   });
-  story.scene(story.day(7, '11:15'), () => visit.off('Nessa'));
-  story.scene(story.day(7, '12:15'), () => visit.off('Runa'));
+  for (let n = 1; n <= STEPS; n += 1)
+    story.scene(story.day(7, '08:45') + n * 11 * 60_000, () => tick(story, bookId, visit.jobId('B'), n));
+  story.scene(story.day(7, '09:30'), () => visit.on('Nessa', 'B'));
+  story.scene(story.day(7, '12:08'), async () => {
+    await visit.off('Nessa');
+    await visit.off('Runa');
+  });
   story.scene(story.day(7, '14:00'), async () => {
-    const { toPay } = await visit.invoice(61_492);
+    const { paperId, toPay } = await visit.invoice(61_492);
+    invoiceId = paperId;
     await visit.pay('payment', 'card', toPay);
     await visit.handOver();
+  });
+  story.scene(story.day(4, '16:30'), async () => {
+    const { gross } = await story.did('Piet', 'creditNote.issue', {
+      invoicePaperId: invoiceId,
+      reason: 'Old carrier is back at Ostrand Gearworks',
+      lines: [{ lineId: visit.lineId('B', 8), quantity: 1000 }],
+    });
+    await visit.pay('refund', 'card', gross);
+  });
+}
+
+/** The starting job for the swap with this shop's own part numbers and prices, in cents, as a version of its own. */
+async function priceInBook(story: Story): Promise<string> {
+  const { rows } = await story.did('Piet', 'jobBook.list', {});
+  const swap = rows.find((row) => row.steps === STEPS);
+  if (!swap) throw new Error('no carrier swap in the job book');
+  const { id, version, content } = await story.did('Piet', 'jobBook.get', { id: swap.id });
+  const lines = content.lines.map((line, place) => ({ ...line, ...PRICES[place] }));
+  await story.did('Piet', 'jobBook.save', { id, basedOn: version, content: { ...content, lines } });
+  return id;
+}
+
+/** Runa does the step, with all its torque entries; Nessa looks or signs where the book wants a second person. */
+async function tick(story: Story, bookId: string, jobId: string, n: number): Promise<void> {
+  const { content } = await story.did('Runa', 'jobBook.get', { id: bookId });
+  const step = content.steps.find((one) => one.n === n);
+  const torque = step?.torque ?? null;
+  const nessa = PEOPLE.find((person) => person.name === 'Nessa');
+  await story.did('Runa', 'step.tick', {
+    jobId,
+    n,
+    state: 'done',
+    entered: torque === null ? 0 : torque.count * torque.sides * torque.stages.length,
+    second: step?.second && nessa ? { personId: story.personId('Nessa'), code: nessa.code } : null,
   });
 }

@@ -75,7 +75,10 @@ function owedByTheBakery(story: Story): void {
           phone: '555-0160',
           email: 'office@gullstreet.example',
           poRequired: true,
-          mayYes: [{ name: 'Odile Engel', upTo: 50_000 }],
+          mayYes: [
+            { name: 'Marit Engel', upTo: null },
+            { name: 'Odile Engel', upTo: 50_000 },
+          ],
         },
       },
       car: { add: { plate: 'RS 4233', words: 'Brackwater Hauler van', year: 2019, unit: 'mi' } },

@@ -71,9 +71,16 @@ export class Story {
     for (const { name, id } of people) this.#people.set(name, id);
   }
 
+  /** The id of somebody of the garage. Throws for a stranger. */
+  personId(name: PersonName): string {
+    const id = this.#people.get(name);
+    if (id === undefined) throw new Error(`${name} does not work here`);
+    return id;
+  }
+
   /** One operation at the instant of the scene. Throws with the refusal when the shop says no. */
   async did<N extends OperationName>(as: PersonName | null, operation: N, input: InputOf<N>): Promise<OutputOf<N>> {
-    const personId = as === null ? null : (this.#people.get(as) ?? null);
+    const personId = as === null ? null : this.personId(as);
     const answer = await this.#shop.call(operation, input, { personId, device: 'demo' }, { at: this.#now });
     if (!answer.ok) throw new Error(`${operation}: ${JSON.stringify(answer.error)}`);
     return answer.output as OutputOf<N>;

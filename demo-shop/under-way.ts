@@ -160,9 +160,7 @@ function clockForgotten(story: Story): void {
   const visit = agreed(story, 'Petra Vane', '555-0102', 'LLO 344', 'Oriel Estate', 'Idles rough.', 'Coil and plugs', 6);
   story.scene(story.day(6, '15:30'), () => visit.on('Nessa', 'A'));
   story.scene(story.day(5, '08:00'), async () => {
-    const { people } = await story.did('Piet', 'shop.get', {});
-    const nessa = people.find((person) => person.name === 'Nessa');
-    if (nessa) await story.did('Piet', 'clock.forgotten', { personId: nessa.id });
+    await story.did('Piet', 'clock.forgotten', { personId: story.personId('Nessa') });
   });
 }
 

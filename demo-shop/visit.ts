@@ -27,7 +27,8 @@ export const part = (words: string, pieces: number, unitPrice: number, unitCost:
 export class Visit {
   readonly #story: Story;
   #id = '';
-  #who = { name: '', phone: '' };
+  /** Who speaks for the car: the first person named for it, else the customer. */
+  #who: { name: string; role: 'customer' | 'named'; phone: string } = { name: '', role: 'customer', phone: '' };
   readonly jobs = new Map<string, { id: string; lineIds: readonly string[] }>();
 
   constructor(story: Story) {
@@ -41,7 +42,10 @@ export class Visit {
   async book(input: InputOf<'order.book'>, by: PersonName = 'Piet'): Promise<void> {
     const { id } = await this.#story.did(by, 'order.book', input);
     this.#id = id;
-    if ('add' in input.customer) this.#who = { name: input.customer.add.name, phone: input.customer.add.phone ?? '' };
+    if (!('add' in input.customer)) return;
+    const { name, phone = '', mayYes = [] } = input.customer.add;
+    const [named] = mayYes;
+    this.#who = named ? { name: named.name, role: 'named', phone } : { name, role: 'customer', phone };
   }
 
   whole(): Promise<OutputOf<'order.get'>> {
@@ -51,6 +55,12 @@ export class Visit {
   async job(title: string, lines: Lines, findingId: string | null = null): Promise<void> {
     const job = { title };
     const added = await this.#story.did('Piet', 'job.add', { orderId: this.#id, job, lines, findingId });
+    this.jobs.set(added.letter, added);
+  }
+
+  /** A job as the job book has it, with its steps. */
+  async fromBook(bookJobId: string): Promise<void> {
+    const added = await this.#story.did('Piet', 'job.fromBook', { orderId: this.#id, bookJobId });
     this.jobs.set(added.letter, added);
   }
 
@@ -84,7 +94,7 @@ export class Visit {
       quotePaperId: quote?.id ?? null,
       jobs: letters.map((letter) => ({ jobId: this.jobId(letter), answer: 'yes' })),
       upTo: { total: total ?? order.sums?.gross ?? 0 },
-      spoken: { name: this.#who.name, role: 'customer' },
+      spoken: { name: this.#who.name, role: this.#who.role },
       way: 'phone',
       reached: this.#who.phone,
     });
@@ -98,7 +108,7 @@ export class Visit {
     await this.#story.did(person, 'clock.off', {});
   }
 
-  async invoice(mileage: number): Promise<{ toPay: number }> {
+  async invoice(mileage: number): Promise<{ paperId: string; toPay: number }> {
     const { id, revision } = await this.whole();
     await this.#story.did('Nessa', 'order.mileageOut', { id, revision, mileage });
     const paper = await this.#story.did('Piet', 'invoice.issue', { orderId: id });
@@ -106,7 +116,7 @@ export class Visit {
     return paper;
   }
 
-  async pay(kind: 'deposit' | 'payment', way: 'cash' | 'card' | 'transfer', amount: number): Promise<void> {
+  async pay(kind: 'deposit' | 'payment' | 'refund', way: 'cash' | 'card' | 'transfer', amount: number): Promise<void> {
     await this.#story.did('Piet', 'payment.take', { orderId: this.#id, kind, way, amount });
   }
 

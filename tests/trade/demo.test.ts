@@ -3,6 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { OutputOf } from '../../core/contract/index.ts';
 import { PEOPLE } from '../../demo-shop/garage.ts';
 import { type Played, playDemo } from '../../demo-shop/play.ts';
 import { type OpenShop, openWithDoor } from '../../electron/open.ts';
@@ -57,6 +58,19 @@ describe.each(ENDS)('the demo garage, ending on %s', (_when, end) => {
     const row = played.orders.find((order) => order.plate === 'KTB 4471');
     expect(row?.titles).toHaveLength(3);
     expect(row?.next.what).toBe('settled');
+    const runa = await open.shop.enter('Runa', 'runa-4127');
+    const personId = runa.ok ? (runa.output as { personId: string }).personId : null;
+    const answer = await open.shop.call('order.get', { id: row?.id }, { personId, device: 'test' });
+    const order = (answer.ok ? answer.output : null) as OutputOf<'order.get'> | null;
+    expect(order?.jobs.map((job) => job.steps.filter((step) => step.state === 'done').length)).toEqual([0, 18, 0]);
+    expect(order?.jobs.map((job) => job.clockedMinutes)).toEqual([50, 366, 0]);
+    expect(order?.papers.map((paper) => paper.kind).sort()).toEqual(
+      ['quote', 'receipt', 'invoice', 'receipt', 'credit-note', 'receipt'].sort(),
+    );
+    // 6.2 h and 0.8 h at 128.00, the lab's 42.00, and the parts with 6.25 % tax; the deposit for the old carrier came back.
+    const parts = 184_000 + 12 * 485 + 2 * 210 + 2 * 390 + 2 * 1875 + 640 + 3465;
+    expect(order?.sums?.gross).toBe(7 * 12_800 + 4200 + Math.round((parts + 35_000) * 1.0625));
+    expect(order?.balance).toBe(0);
   });
 
   test('the shop agrees with itself, and every paper is a PDF in its folder', () => {
