@@ -1,0 +1,52 @@
+import { useState } from 'react';
+import { parseQuantity } from '../../core/measure/quantity.ts';
+import { Button } from '../parts/Button.tsx';
+import { Field } from '../parts/Field.tsx';
+import type { Order } from '../sheet/order.ts';
+import { Wrong } from '../sheet/Wrong.tsx';
+import { useDo } from '../state/use-do.ts';
+import { t } from '../words/t.ts';
+
+interface Props {
+  readonly entry: Order['clocks'][number];
+  readonly onDone: () => void;
+}
+
+const MS_PER_THOUSANDTH_HOUR = 3600;
+
+/** Puts a forgotten clock right: how many hours it really was, and why. The old entry stays. */
+export function CorrectClock({ entry, onDone }: Props) {
+  const [hours, setHours] = useState('');
+  const [why, setWhy] = useState('');
+  const [unread, setUnread] = useState<string | null>(null);
+  const correct = useDo('clock.correct');
+  const go = async () => {
+    const worked = parseQuantity(hours);
+    if (worked === null || worked < 0) return setUnread(t('sheet.unread', { label: t('bench.hoursWorked') }));
+    setUnread(null);
+    const answer = await correct.run({
+      entryId: entry.id,
+      on: entry.on,
+      off: entry.on + worked * MS_PER_THOUSANDTH_HOUR,
+      jobId: entry.jobId,
+      why,
+    });
+    if (answer.ok) onDone();
+  };
+  return (
+    <form
+      className="row-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void go();
+      }}
+    >
+      <Field label={t('bench.hoursWorked')} value={hours} onChange={setHours} figure error={unread} autoFocus />
+      <Field label={t('bench.why')} value={why} onChange={setWhy} />
+      <Button small type="submit" disabled={correct.busy}>
+        {t('bench.correct')}
+      </Button>
+      <Wrong error={correct.error} />
+    </form>
+  );
+}

@@ -1,0 +1,100 @@
+import { useState } from 'react';
+import { Bench } from '../bench/Bench.tsx';
+import { useKey } from '../frame/keys.ts';
+import { goTo } from '../frame/router.ts';
+import { TwoSides } from '../frame/TwoSides.tsx';
+import { Button } from '../parts/Button.tsx';
+import { FootBar } from '../parts/FootBar.tsx';
+import { Loading } from '../parts/Loading.tsx';
+import { CloseOut } from '../sheet/CloseOut.tsx';
+import { OrderActs } from '../sheet/OrderActs.tsx';
+import { invoiceOf } from '../sheet/order.ts';
+import { Papers } from '../sheet/Papers.tsx';
+import { Payments } from '../sheet/Payments.tsx';
+import { RecordYes } from '../sheet/RecordYes.tsx';
+import { Sheet } from '../sheet/Sheet.tsx';
+import { Wrong } from '../sheet/Wrong.tsx';
+import { useSession } from '../state/session.ts';
+import { useAsk } from '../state/use-ask.ts';
+import { useDo } from '../state/use-do.ts';
+import { t } from '../words/t.ts';
+import '../sheet/sheet.css';
+
+interface Props {
+  readonly id: string;
+  /** What stands beside the sheet: '', 'yes' or 'close-out'. */
+  readonly beside: string;
+}
+
+/** One order: its sheet as paper, and beside it the bench, the form of a yes, or the close-out. */
+export function OrderPage({ id, beside }: Props) {
+  const asked = useAsk('order.get', { id });
+  const desk = useSession((session) => session.person?.role !== 'mechanic');
+  const quote = useDo('quote.issue');
+  const [current, setCurrent] = useState<string | null>(null);
+  const toBench = () => goTo('orders', id);
+  const toYes = () => goTo('orders', id, 'yes');
+  useKey('Alt+Y', toYes, desk);
+  const order = asked.data;
+  if (order === undefined)
+    return asked.error === null ? (
+      asked.loading ? (
+        <Loading rows={10} />
+      ) : null
+    ) : (
+      <div className="page">
+        <Wrong error={asked.error} />
+      </div>
+    );
+  const invoice = invoiceOf(order);
+  const quoted = order.papers.some((paper) => paper.kind === 'quote');
+  const job = order.jobs.find((one) => one.id === current) ?? order.jobs.find((one) => one.covered) ?? order.jobs[0];
+  const form = desk && invoice === undefined ? beside : '';
+  const benchLabel =
+    form === 'yes' ? t('decision.title') : form === 'close-out' ? t('decision.before') : t('bench.title');
+  return (
+    <TwoSides
+      key={form}
+      first={form === '' ? 'sheet' : 'bench'}
+      sheetLabel={`${t('sheet.order')} ${order.number}`}
+      sheet={<Sheet order={order} locked={!desk || invoice !== undefined} current={job?.id} onCurrent={setCurrent} />}
+      benchLabel={benchLabel}
+      bench={
+        form === 'yes' ? (
+          <RecordYes order={order} onDone={toBench} />
+        ) : form === 'close-out' ? (
+          <CloseOut order={order} onYes={toYes} onDone={toBench} />
+        ) : (
+          <>
+            <Bench order={order} job={job} onJob={setCurrent} />
+            {desk ? (
+              <>
+                <Payments order={order} />
+                <Papers order={order} />
+                <OrderActs order={order} />
+              </>
+            ) : null}
+          </>
+        )
+      }
+      foot={
+        <>
+          <Wrong error={quote.error} />
+          <FootBar yes={order.yes}>
+            {!desk || invoice !== undefined || form !== '' ? null : (
+              <>
+                <Button disabled={quote.busy} onClick={() => void quote.run({ orderId: id })}>
+                  {t(quoted ? 'sheet.quoteAgain' : 'sheet.quote')}
+                </Button>
+                <Button onClick={() => goTo('orders', id, 'close-out')}>{t('sheet.closeOut')}</Button>
+                <Button kind="go" onClick={toYes} keys="Alt Y">
+                  {t('decision.record')}
+                </Button>
+              </>
+            )}
+          </FootBar>
+        </>
+      }
+    />
+  );
+}

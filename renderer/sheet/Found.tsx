@@ -1,0 +1,85 @@
+import { useState } from 'react';
+import { useDo } from '../state/use-do.ts';
+import { t } from '../words/t.ts';
+
+import type { Order } from './order.ts';
+import { SheetCell } from './SheetCell.tsx';
+import { save } from './save.ts';
+import { Wrong } from './Wrong.tsx';
+
+type Urgency = Order['findings'][number]['urgency'];
+const URGENCIES: readonly Urgency[] = ['unsafe', 'soon', 'watch'];
+
+/** What the customer says beside what we found; a finding is added where it is read. */
+export function Found({ order, locked }: { readonly order: Order; readonly locked: boolean }) {
+  const [text, setText] = useState('');
+  const [urgency, setUrgency] = useState<Urgency>('soon');
+  const add = useDo('finding.add');
+  const go = async () => {
+    if (text.trim() === '') return;
+    const answer = await add.run({ orderId: order.id, text, urgency });
+    if (answer.ok) setText('');
+  };
+  return (
+    <div className="say">
+      <div>
+        <h4>{t('sheet.says')}</h4>
+        <p className="said">“{order.complaint}”</p>
+        {order.when.length === 0 ? null : <p className="small ink-2">{order.when.join(', ')}</p>}
+      </div>
+      <div>
+        <h4>{t('sheet.found')}</h4>
+        {order.findings.map((finding) => (
+          <div className="finding" key={finding.id}>
+            <SheetCell
+              label={t('sheet.found')}
+              value={finding.text}
+              revision={finding.revision}
+              locked={locked}
+              save={(words, revision) => save('finding.change', { id: finding.id, revision, text: words })}
+              inRow={(row) => String(row.text)}
+            />
+            <em className={finding.urgency === 'unsafe' ? 'in-stop' : ''}>
+              {t(`sheet.urgency-${finding.urgency}`)}, {finding.by}
+            </em>
+          </div>
+        ))}
+        {locked ? null : (
+          <form
+            className="found-add"
+            onSubmit={(event) => {
+              event.preventDefault();
+              void go();
+            }}
+          >
+            <input
+              value={text}
+              aria-label={t('sheet.foundNew')}
+              placeholder={t('sheet.foundHint')}
+              onChange={(event) => setText(event.target.value)}
+            />
+            {text === '' ? null : (
+              <>
+                <select
+                  aria-label={t('sheet.urgency')}
+                  value={urgency}
+                  onChange={(event) => setUrgency(URGENCIES.find((one) => one === event.target.value) ?? 'soon')}
+                >
+                  {URGENCIES.map((one) => (
+                    <option key={one} value={one}>
+                      {t(`sheet.urgency-${one}`)}
+                    </option>
+                  ))}
+                </select>
+                <button type="submit" className="b" disabled={add.busy}>
+                  {t('sheet.add')}
+                </button>
+              </>
+            )}
+            <Wrong error={add.error} />
+          </form>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,88 @@
+import { LINE_KINDS } from '../../core/money/line.ts';
+import { goTo } from '../frame/router.ts';
+import { useWriting } from '../state/shop.ts';
+import { useDo } from '../state/use-do.ts';
+import { amountText } from '../words/figures.ts';
+import { t } from '../words/t.ts';
+
+import { LineRow } from './LineRow.tsx';
+import { NewLine } from './NewLine.tsx';
+import type { Job } from './order.ts';
+import { SheetCell } from './SheetCell.tsx';
+import { save } from './save.ts';
+import { Wrong } from './Wrong.tsx';
+
+interface Props {
+  readonly job: Job;
+  readonly locked: boolean;
+  readonly current: boolean;
+  readonly onCurrent: () => void;
+}
+
+/** A job on the sheet: letter, title, sum, its lines hanging by kind, the last one open for typing. */
+export function JobPart({ job, locked, current, onCurrent }: Props) {
+  const writing = useWriting();
+  const takeOut = useDo('job.takeOut');
+  const moveOut = useDo('job.moveOut');
+  const kinds = LINE_KINDS.filter((kind) => job.lines.some((line) => line.kind === kind));
+  return (
+    <section
+      className={current ? 'job current' : 'job'}
+      aria-label={t('sheet.jobLabel', { letter: job.letter, title: job.title })}
+      onFocus={onCurrent}
+    >
+      <div className="job-head">
+        <h3>{job.letter}</h3>
+        <SheetCell
+          label={t('sheet.jobTitle', { letter: job.letter })}
+          value={job.title}
+          revision={job.revision}
+          locked={locked}
+          save={(title, revision) => save('job.change', { id: job.id, revision, change: { title } })}
+          inRow={(row) => String(row.title)}
+        />
+        {job.kind === 'charged' ? null : <em>{t(`sheet.jobKind-${job.kind}`)}</em>}
+        {job.offered && !job.covered ? <em>{t('sheet.offered')}</em> : null}
+        {job.answer === 'no' || job.answer === 'later' ? <em>{t(`sheet.answer-${job.answer}`)}</em> : null}
+        <b className="figure">{amountText(job.amount, writing)}</b>
+      </div>
+      {kinds.map((kind) => (
+        <div className="kind" key={kind}>
+          <h4>{t(`sheet.kind-${kind}`)}</h4>
+          <div>
+            {job.lines
+              .filter((line) => line.kind === kind)
+              .map((line) => (
+                <LineRow key={line.id} line={line} locked={locked} />
+              ))}
+          </div>
+        </div>
+      ))}
+      {locked ? null : (
+        <>
+          <NewLine job={job} />
+          <p className="job-acts">
+            <button
+              type="button"
+              className="link small"
+              onClick={() => void takeOut.run({ id: job.id, revision: job.revision })}
+            >
+              {t('sheet.takeOutJob', { letter: job.letter })}
+            </button>{' '}
+            <button
+              type="button"
+              className="link small"
+              onClick={async () => {
+                const answer = await moveOut.run({ id: job.id, revision: job.revision });
+                if (answer.ok) goTo('orders', answer.output.orderId);
+              }}
+            >
+              {t('sheet.moveOut', { letter: job.letter })}
+            </button>
+          </p>
+        </>
+      )}
+      <Wrong error={takeOut.error ?? moveOut.error} />
+    </section>
+  );
+}

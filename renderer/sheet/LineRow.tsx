@@ -1,0 +1,110 @@
+import type { InputOf } from '../../core/contract/index.ts';
+import { useWriting } from '../state/shop.ts';
+import { useDo } from '../state/use-do.ts';
+import { amountText, quantityText, readAmount } from '../words/figures.ts';
+import { t } from '../words/t.ts';
+
+import type { Line } from './order.ts';
+import { readQuantity } from './read-line.ts';
+import { SheetCell } from './SheetCell.tsx';
+import { save } from './save.ts';
+import { Wrong } from './Wrong.tsx';
+
+type Change = InputOf<'line.change'>['change'];
+type Row = Readonly<Record<string, unknown>>;
+
+interface Props {
+  readonly line: Line;
+  readonly locked: boolean;
+}
+
+/** One line of a job: its words, quantity and price are cells; its amount is reckoned. */
+export function LineRow({ line, locked }: Props) {
+  const writing = useWriting();
+  const takeOut = useDo('line.takeOut');
+  const give = useDo('line.give');
+  const change = (revision: number, fields: Change) => save('line.change', { id: line.id, revision, change: fields });
+  const inBook = line.billing === 'book';
+  const quantityOf = (row: Row) => quantityText(Number(row[inBook ? 'book' : 'quantity']), String(row.unit), writing);
+  const saveQuantity = (text: string, revision: number) => {
+    const read = readQuantity(text);
+    if (read === null) return null;
+    const unit = read.unit === '' ? line.unit : read.unit;
+    return change(revision, inBook ? { book: read.quantity, unit } : { quantity: read.quantity, unit });
+  };
+  const people = line.people.length > 0 ? t('sheet.lineHours', { hours: hoursText(line, writing) }) : '';
+  const notes = [line.partNumber, people, line.condition ? t(`sheet.condition-${line.condition}`) : '', line.supplier];
+  return (
+    <div className={line.given ? 'ln given' : 'ln'}>
+      <span className="ln-words">
+        <SheetCell
+          label={t('sheet.cellWords')}
+          value={line.words}
+          revision={line.revision}
+          locked={locked}
+          save={(words, revision) => change(revision, { words })}
+          inRow={(row) => String(row.words)}
+        />
+        <em>{notes.filter((note) => note !== '').join(', ')}</em>
+        {line.given ? <em>{t('sheet.given', { why: line.giveWhy })}</em> : null}
+      </span>
+      {line.billing === 'clocked' ? (
+        <span className="figure">{quantityText(line.charged, line.unit, writing)}</span>
+      ) : (
+        <SheetCell
+          label={t('sheet.cellQuantity', { words: line.words })}
+          value={quantityOf({ ...line })}
+          revision={line.revision}
+          locked={locked}
+          figure
+          save={saveQuantity}
+          inRow={quantityOf}
+        />
+      )}
+      <SheetCell
+        label={t('sheet.cellPrice', { words: line.words })}
+        value={amountText(line.unitPrice, writing)}
+        revision={line.revision}
+        locked={locked || line.unitPrice === null}
+        figure
+        save={(text, revision) => {
+          const unitPrice = readAmount(text, writing);
+          return unitPrice === null || unitPrice < 0 ? null : change(revision, { unitPrice });
+        }}
+        inRow={(row) => amountText(Number(row.unitPrice), writing)}
+      />
+      <span className="figure">{amountText(line.amount, writing)}</span>
+      {locked ? null : (
+        <span className="ln-acts">
+          <button
+            type="button"
+            className="link small"
+            onClick={() =>
+              void give.run({
+                id: line.id,
+                revision: line.revision,
+                given: !line.given,
+                why: line.given ? '' : t('sheet.giveWhy'),
+              })
+            }
+          >
+            {t(line.given ? 'sheet.charge' : 'sheet.give')}
+          </button>
+          <button
+            type="button"
+            className="link small"
+            aria-label={t('sheet.takeOutLine', { words: line.words })}
+            onClick={() => void takeOut.run({ id: line.id, revision: line.revision })}
+          >
+            {t('sheet.takeOut')}
+          </button>
+        </span>
+      )}
+      <Wrong error={takeOut.error ?? give.error} />
+    </div>
+  );
+}
+
+function hoursText(line: Line, writing: Parameters<typeof quantityText>[2]): string {
+  return line.people.map((one) => quantityText(one.hours, 'h', writing)).join(', ');
+}

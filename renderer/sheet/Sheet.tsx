@@ -1,0 +1,41 @@
+import { Found } from './Found.tsx';
+import { JobPart } from './JobPart.tsx';
+import { Margin } from './Margin.tsx';
+import { NewJob } from './NewJob.tsx';
+import type { Order } from './order.ts';
+import { SheetHead } from './SheetHead.tsx';
+import { Sums } from './Sums.tsx';
+
+interface Props {
+  readonly order: Order;
+  /** Read only: invoiced, or looked at from the bench. */
+  readonly locked: boolean;
+  readonly current: string | undefined;
+  readonly onCurrent: (jobId: string) => void;
+}
+
+/** The order as paper: head, car, what is said and found, jobs with their lines, sums, and the yeses in the margin. */
+export function Sheet({ order, locked, current, onCurrent }: Props) {
+  return (
+    <div className="order-sheet">
+      <SheetHead order={order} />
+      <div className="sheet-body">
+        <div className="sheet-column">
+          <Found order={order} locked={locked} />
+          {order.jobs.map((job) => (
+            <JobPart
+              key={job.id}
+              job={job}
+              locked={locked}
+              current={job.id === current}
+              onCurrent={() => onCurrent(job.id)}
+            />
+          ))}
+          {locked ? null : <NewJob orderId={order.id} />}
+          <Sums order={order} />
+        </div>
+        <Margin order={order} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,62 @@
+import { useNow } from '../state/now.ts';
+import { useShop, useWriting } from '../state/shop.ts';
+import { wholeText } from '../words/figures.ts';
+import { t } from '../words/t.ts';
+import { nearText, timeText, weekdayText } from '../words/times.ts';
+import type { Order } from './order.ts';
+
+/** The head of the paper: the shop, the number of the order, the car with who brought it. */
+export function SheetHead({ order, title }: { readonly order: Order; readonly title?: string }) {
+  const settings = useShop()?.settings;
+  const writing = useWriting();
+  const now = useNow(60_000);
+  const mileage = order.mileageOut ?? order.mileageIn ?? order.lastMileage;
+  return (
+    <>
+      <header className="sheet-top">
+        <div>
+          <h2 className="shop-name">{title ?? settings?.name ?? ''}</h2>
+          <p className="small ink-2">
+            {title === undefined ? [...(settings?.address ?? []), settings?.phone ?? ''].join(', ') : ''}
+          </p>
+        </div>
+        <h1 className="order-number">
+          <span>{t('sheet.order')}</span> {order.number}
+        </h1>
+      </header>
+      <div className="car-line">
+        <span className="plate">{order.car.plate || t('sheet.noPlate')}</span>
+        <p>
+          <b>
+            {order.car.words}
+            {order.car.year === null ? '' : `, ${order.car.year}`}
+          </b>
+          <br />
+          <span className="small">{order.car.vin === '' ? '' : `VIN ${order.car.vin}`}</span>
+        </p>
+        <p>
+          <b>{order.customer.name}</b>
+          <br />
+          <span className="small">
+            {[order.customer.phone, order.customer.tellBy].filter((one) => one !== '').join(', ')}
+          </span>
+          {order.payer === null ? null : <span className="small">{t('sheet.payer', { name: order.payer.name })}</span>}
+        </p>
+        <p className="figure">
+          <b>{mileage === null ? '' : `${wholeText(mileage, writing)}\u00a0${order.car.unit}`}</b>
+          <br />
+          <span className="small">
+            {order.arrivedAt === null
+              ? t('sheet.notHere')
+              : t('sheet.in', {
+                  when: `${weekdayText(order.arrivedAt, writing)}, ${timeText(order.arrivedAt, writing)}`,
+                })}
+          </span>
+          {order.promiseAt === null ? null : (
+            <span className="small"> {t('sheet.promised', { when: nearText(order.promiseAt, writing, now) })}</span>
+          )}
+        </p>
+      </div>
+    </>
+  );
+}
