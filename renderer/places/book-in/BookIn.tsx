@@ -23,7 +23,11 @@ export function BookIn() {
   const book = useDo('order.book');
   const [draft, setDraft] = useState<Draft>(() => emptyDraft(shop?.settings?.distance ?? 'km'));
   const [tried, setTried] = useState(false);
-  const change = (part: Partial<Draft>) => setDraft((before) => ({ ...before, ...part }));
+  const change = (part: Partial<Draft>) => {
+    // Another figure, another car: what the shop doubted no longer stands.
+    if (part.mileage !== undefined || part.carId !== undefined) book.clear();
+    setDraft((before) => ({ ...before, ...part }));
+  };
 
   const doubted = book.error?.code === 'held' && book.error.reasons.some((reason) => reason.what === 'mileage-lower');
   const errors = {
@@ -39,7 +43,9 @@ export function BookIn() {
       return;
     }
     const answer = await book.run(bookingOf(draft, writing));
-    if (answer.ok) goTo('orders', answer.output.id);
+    if (answer.ok) return goTo('orders', answer.output.id);
+    if (answer.error.code === 'held')
+      requestAnimationFrame(() => document.querySelector<HTMLElement>('.mileage-doubt input')?.focus());
   };
   useKey('Ctrl+Enter', () => void go());
   useKey('Esc', () => goTo('today'));
@@ -72,11 +78,17 @@ export function BookIn() {
         </>
       }
     >
-      <WhoRow draft={draft} change={change} errors={errors} />
-      <CarRow draft={draft} change={change} errors={errors} doubted={doubted} />
-      <SayRow draft={draft} change={change} errors={errors} />
-      <DoorRow draft={draft} change={change} errors={errors} />
-      <WhenRow draft={draft} change={change} errors={errors} />
+      <div className="book-in">
+        <div>
+          <WhoRow draft={draft} change={change} errors={errors} />
+          <CarRow draft={draft} change={change} errors={errors} doubted={doubted} />
+          <SayRow draft={draft} change={change} errors={errors} />
+          <WhenRow draft={draft} change={change} errors={errors} />
+        </div>
+        <div className="book-in-door">
+          <DoorRow draft={draft} change={change} errors={errors} />
+        </div>
+      </div>
     </Page>
   );
 }

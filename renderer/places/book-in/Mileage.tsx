@@ -67,16 +67,18 @@ export function Mileage({ draft, change, errors, doubted }: Props) {
         </p>
       ) : null}
       {check?.lower || doubted ? (
-        <Choice
-          label={t('intake.doubt')}
-          value={draft.doubt === 'none' ? null : draft.doubt}
-          options={[
-            { value: 'as-typed', words: t('intake.asTyped') },
-            { value: 'clock-replaced', words: t('intake.clockReplaced') },
-            { value: 'owner-told', words: t('intake.ownerTold') },
-          ]}
-          onChange={(doubt) => change({ doubt })}
-        />
+        <div className="mileage-doubt">
+          <Choice
+            label={t('intake.doubt')}
+            value={draft.doubt === 'none' ? null : draft.doubt}
+            options={[
+              { value: 'as-typed', words: t('intake.asTyped') },
+              { value: 'clock-replaced', words: t('intake.clockReplaced') },
+              { value: 'owner-told', words: t('intake.ownerTold') },
+            ]}
+            onChange={(doubt) => change({ doubt })}
+          />
+        </div>
       ) : null}
     </>
   );

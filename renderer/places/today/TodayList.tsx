@@ -17,7 +17,13 @@ import './today.css';
 type Row = OutputOf<'today.get'>['rows'][number];
 const GROUPS = ['ours', 'customer', 'supplier'] as const;
 
-const bookIn = () => goTo('today', 'book');
+function BookButton() {
+  return (
+    <Button kind="go" keys="N" onClick={() => goTo('today', 'book')}>
+      {t('today.book')}
+    </Button>
+  );
+}
 
 /** Every open order under whose move it is, late first, with the next thing in words. */
 export function TodayList() {
@@ -41,16 +47,10 @@ export function TodayList() {
     <Page
       title={t('today.title')}
       {...(head === undefined ? {} : { words: head })}
-      actions={
-        <Button kind="go" keys="N" onClick={bookIn}>
-          {t('today.book')}
-        </Button>
-      }
+      {...(data && rows.length === 0 ? {} : { actions: <BookButton /> })}
     >
       {error && !data ? <p role="alert">{errorSentence(error, writing)}</p> : null}
-      {data && rows.length === 0 ? (
-        <Empty action={<Button onClick={bookIn}>{t('today.book')}</Button>}>{t('today.empty')}</Empty>
-      ) : null}
+      {data && rows.length === 0 ? <Empty action={<BookButton />}>{t('today.empty')}</Empty> : null}
       <div ref={list}>
         {rows.length === 0
           ? null
