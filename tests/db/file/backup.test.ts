@@ -169,10 +169,13 @@ describe('which copies stay', () => {
     expect(stay.slice(-2).map((copy) => copy.name)).toEqual(['shop 2026-02-28 18.00', 'shop 2026-01-31 18.00']);
   });
 
-  it('nothing of the owner goes: only copies that this program finished and hashed', async () => {
-    const paths = shop(1);
-    const options = { from: paths.folder, to: paths.backups, zone: ZONE };
-    for (let n = 0; n < 12; n += 1) await copyShop({ ...options, at: AT + n * 60_000 });
+  it('nothing of the owner goes: only copies that this program finished and hashed', () => {
+    const paths = createShopFolder(newFolder());
+    for (let n = 0; n < 12; n += 1) {
+      const path = join(paths.backups, `${copyName(AT + n * 60_000, ZONE)}.sqlite`);
+      writeFileSync(path, 'copy');
+      writeFileSync(`${path}.sha256`, `${'a'.repeat(64)}  copy\n`);
+    }
     writeFileSync(join(paths.backups, 'shop 2026-11-20 10.00.sqlite'), 'put here by hand');
     const gone = thinCopies(paths.backups);
     expect(gone.map((copy) => copy.name)).toEqual(['shop 2026-11-20 16.43', 'shop 2026-11-20 16.42']);
