@@ -1,33 +1,26 @@
 import { randomUUID } from 'node:crypto';
-import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { resolve } from 'node:path';
 import { z } from 'zod';
-import type { Answer } from '../core/contract/errors.ts';
+import { callBody, type DoorAnswer, enterBody, enterOutput, paperId, paperOutput } from './bodies.ts';
 import { Changes } from './changes.ts';
 import type { Shop } from './dispatch.ts';
 import { findPage, GUARDS, sendPage } from './pages.ts';
 import { checkSource, readJson, readTarget, TurnedAway } from './request.ts';
 import { cookie, type Entered, newSecret, type Session, Sessions, sameSecret } from './sessions.ts';
 
-const callBody = z.strictObject({
-  operation: z.string().min(1).max(80),
-  input: z.unknown(),
-  request: z.string().max(64).optional(),
-  at: z.number().optional(),
-});
-const enterBody = z.strictObject({ person: z.string().max(200), code: z.string().max(200) });
 const doorBody = z.strictObject({ device: z.string().min(1).max(60) });
 const nothing = z.strictObject({});
-const paperOutput = z.object({ name: z.string(), base64: z.string() });
-const enterOutput = z.object({ personId: z.string(), name: z.string(), role: z.string() });
 
 export interface HostSettings {
   readonly shop: Shop;
   /** The folder of the built window. */
   readonly root: string;
-  /** 0 or absent: any free port. */
+  /** Where it listens if that port is free; 0 or absent: any. */
   readonly port?: number;
+  /** That port or none. */
+  readonly insist?: boolean;
   /** Told of faults that nobody expected, with the id that the caller was shown. */
   readonly onFault?: (id: string, fault: unknown) => void;
 }
@@ -41,7 +34,7 @@ export interface Host {
   newLink(device: string): string;
   /** Windows open now. */
   windows(): number;
-  /** Takes no more requests and closes every connection. The shop stays open. */
+  /** Takes no more requests, lets those in hand finish within a second, and closes every connection. */
   close(): Promise<void>;
 }
 
@@ -55,7 +48,12 @@ export async function startHost(settings: HostSettings): Promise<Host> {
   const stopListening = shop.onChange((rooms) => changes.tell(rooms));
   let port = 0;
 
+  let inHand = 0;
   const server = createServer({ headersTimeout: 10_000, requestTimeout: 60_000 }, (request, response) => {
+    inHand += 1;
+    response.once('close', () => {
+      inHand -= 1;
+    });
     answer(request, response).catch((fault: unknown) => {
       if (fault instanceof TurnedAway) return turnAway(request, response, fault);
       const id = randomUUID();
@@ -132,8 +130,8 @@ export async function startHost(settings: HostSettings): Promise<Host> {
       };
       return send(response, 200, { ok: true, output });
     }
-    const paper = /^\/papers\/([0-9A-Za-z-]{1,64})\.pdf$/.exec(path)?.[1];
-    if (paper !== undefined) return sendPaper(response, paper, session);
+    const paper = /^\/papers\/([^/]*)\.pdf$/.exec(path)?.[1];
+    if (paperId.safeParse(paper).success && paper !== undefined) return sendPaper(response, paper, session);
     const page = findPage(root, path);
     if (page === null) throw new TurnedAway(404, 'path');
     sendPage(response, page);
@@ -160,9 +158,10 @@ export async function startHost(settings: HostSettings): Promise<Host> {
     return `http://127.0.0.1:${port}/?key=${sessions.newKey(device)}`;
   }
 
-  await new Promise<void>((listening, failed) => {
-    server.once('error', failed);
-    server.listen(settings.port ?? 0, '127.0.0.1', listening);
+  await listen(server, settings.port ?? 0).catch((fault: unknown) => {
+    const taken = fault instanceof Error && 'code' in fault && fault.code === 'EADDRINUSE';
+    if (!taken || settings.insist) throw fault;
+    return listen(server, 0);
   });
   port = (server.address() as AddressInfo).port;
 
@@ -175,10 +174,22 @@ export async function startHost(settings: HostSettings): Promise<Host> {
       stopListening();
       changes.close();
       const closed = new Promise((done) => server.close(done));
-      server.closeAllConnections();
+      // What is being answered may be answered; then every connection is cut.
+      const patience = setTimeout(() => server.closeAllConnections(), inHand > 0 ? 1_000 : 0);
       await closed;
+      clearTimeout(patience);
     },
   };
+}
+
+function listen(server: Server, port: number): Promise<void> {
+  return new Promise((listening, failed) => {
+    server.once('error', failed);
+    server.listen(port, '127.0.0.1', () => {
+      server.off('error', failed);
+      listening();
+    });
+  });
 }
 
 /** The body in its shape, or 400 with the fields that do not fit. */
@@ -188,7 +199,7 @@ function parse<S extends z.ZodType>(schema: S, body: unknown): z.output<S> {
   return read.data;
 }
 
-function send(response: ServerResponse, status: number, answer: Answer | { ok: false; error: object }): void {
+function send(response: ServerResponse, status: number, answer: DoorAnswer): void {
   if (response.headersSent) return void response.destroy();
   const text = JSON.stringify(answer);
   response.writeHead(status, {

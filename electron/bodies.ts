@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import type { Answer } from '../core/contract/errors.ts';
+
+/** What a window may send, in the same shape over HTTP and over Electron's channels. */
+export const callBody = z.strictObject({
+  operation: z.string().min(1).max(80),
+  input: z.unknown(),
+  /** UUIDv7. */
+  request: z.string().max(64).optional(),
+  /** Epoch milliseconds; the shop takes it in practice only. */
+  at: z.number().optional(),
+});
+
+export const enterBody = z.strictObject({ person: z.string().max(200), code: z.string().max(200) });
+
+export const paperId = z.string().regex(/^[0-9A-Za-z-]{1,64}$/);
+
+/** What the operation paper.read gives. */
+export const paperOutput = z.object({ name: z.string(), base64: z.string() });
+
+/** What entering gives. */
+export const enterOutput = z.object({ personId: z.string(), name: z.string(), role: z.string() });
+
+/** Something that was said by nobody the shop knows, or not in our shape. */
+export type DoorAnswer = Answer | { readonly ok: false; readonly error: { code: 'turned-away'; why: string } };

@@ -1,0 +1,19 @@
+import type { IpcRenderer } from 'electron';
+import { CHANNELS } from './channels.ts';
+
+/** What the window finds at `window.crownwheel`: five questions and one ear, no channel of its own choosing. */
+export function makeBridge(ipc: Pick<IpcRenderer, 'invoke' | 'on' | 'off'>) {
+  return {
+    call: (body: unknown) => ipc.invoke(CHANNELS.call, body),
+    enter: (person: string, code: string) => ipc.invoke(CHANNELS.enter, { person, code }),
+    leave: () => ipc.invoke(CHANNELS.leave),
+    who: () => ipc.invoke(CHANNELS.who),
+    openPaper: (id: string) => void ipc.invoke(CHANNELS.paper, id),
+    onChange(listener: (rooms: readonly string[]) => void) {
+      // The event itself stays here: it carries the sender.
+      const hear = (_event: unknown, rooms: readonly string[]) => listener(rooms);
+      ipc.on(CHANNELS.change, hear);
+      return () => void ipc.off(CHANNELS.change, hear);
+    },
+  };
+}

@@ -1,0 +1,74 @@
+import { z } from 'zod';
+import type { Answer } from '../core/contract/errors.ts';
+import type { Codes } from './codes.ts';
+import { type Counter, personIdOf } from './counter.ts';
+
+/** One call as a script writes it. */
+export const callLine = z.strictObject({
+  operation: z.string().min(1),
+  input: z.unknown().default({}),
+  /** Who calls, by name or id. */
+  as: z.string().min(1).optional(),
+  /** Epoch milliseconds; a practice shop only. */
+  at: z.int().optional(),
+  request: z.string().optional(),
+});
+export type CallLine = z.output<typeof callLine>;
+
+/** Makes calls for people who have shown their code; each person is asked for it once. */
+export class Calls {
+  readonly #counter: Counter;
+  readonly #codes: Codes;
+  readonly #entered = new Map<string, string>();
+
+  constructor(counter: Counter, codes: Codes) {
+    this.#counter = counter;
+    this.#codes = codes;
+  }
+
+  async make(line: CallLine): Promise<Answer> {
+    let personId: string | null = null;
+    if (line.as !== undefined) {
+      const entered = await this.#enter(line.as);
+      if (typeof entered !== 'string') return entered;
+      personId = entered;
+    }
+    return this.#counter.call(line.operation, line.input, personId, {
+      ...(line.request === undefined ? {} : { request: line.request }),
+      ...(line.at === undefined ? {} : { at: line.at }),
+    });
+  }
+
+  async #enter(person: string): Promise<string | Answer> {
+    const known = this.#entered.get(person);
+    if (known !== undefined) return known;
+    const code = await this.#codes.of(person);
+    if (code === null) return { ok: false, error: { code: 'not-allowed', why: 'no-code', with: { person } } };
+    const entered = await this.#counter.enter(person, code);
+    if (!entered.ok) return entered;
+    const id = personIdOf(entered.output);
+    this.#entered.set(person, id);
+    return id;
+  }
+}
+
+/** The lines of a batch, in order; a line that is no call comes back as the refusal that it is answered with. */
+export function readBatch(text: string): (CallLine | Answer)[] {
+  const lines = text.split(/\r?\n/).map((line, index) => ({ line, number: index + 1 }));
+  return lines
+    .filter(({ line }) => line.trim() !== '')
+    .map(({ line, number }) => {
+      const bad = (problem: string): Answer => ({
+        ok: false,
+        error: { code: 'bad-input', fields: [{ path: `line ${number}`, problem }] },
+      });
+      let value: unknown;
+      try {
+        value = JSON.parse(line);
+      } catch {
+        return bad('not-json');
+      }
+      const read = callLine.safeParse(value);
+      return read.success ? read.data : bad(read.error.issues.map((issue) => issue.message).join(', '));
+    });
+}

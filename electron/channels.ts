@@ -1,0 +1,9 @@
+/** The names under which the window and the program speak to each other on the desktop. */
+export const CHANNELS = {
+  call: 'shop:call',
+  enter: 'shop:enter',
+  leave: 'shop:leave',
+  who: 'shop:who',
+  paper: 'shop:paper',
+  change: 'shop:change',
+} as const;

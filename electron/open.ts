@@ -1,0 +1,80 @@
+import { createHash } from 'node:crypto';
+import { resolve } from 'node:path';
+import { createShopFolder } from '../db/file/folder.ts';
+import { holdShop, type ShopLock } from '../db/file/lock.ts';
+import { openShop } from '../db/shop.ts';
+import type { Shop } from './dispatch.ts';
+import { type Host, startHost } from './host.ts';
+
+/** The folder of the built window. */
+const WINDOW_FOLDER = resolve(import.meta.dirname, '../dist/renderer');
+
+export interface FolderSettings {
+  readonly folder: string;
+  /** When the shop is set up in this opening: a practice shop. */
+  readonly practice?: boolean;
+}
+
+export interface DoorSettings extends FolderSettings {
+  /** This port or none; absent: the shop's usual one, or any other where that is taken. */
+  readonly port?: number;
+  readonly root?: string;
+}
+
+export interface OpenShop {
+  readonly shop: Shop;
+  /** Closes the shop, then lets go of the folder. */
+  close(): Promise<void>;
+}
+
+export interface OpenDoor extends OpenShop {
+  readonly host: Host;
+}
+
+/**
+ * Takes the shop's folder for this process and opens the shop.
+ * Throws ShopHeld where another process has the folder, and what opening throws.
+ */
+export async function openLocked(settings: FolderSettings): Promise<OpenShop & { readonly lock: ShopLock }> {
+  createShopFolder(settings.folder);
+  const lock = holdShop(settings.folder, { at: Date.now() });
+  try {
+    const shop = await openShop({ folder: settings.folder, practice: settings.practice ?? false });
+    const close = async () => {
+      await shop.close();
+      lock.release();
+    };
+    return { shop, lock, close };
+  } catch (fault) {
+    lock.release();
+    throw fault;
+  }
+}
+
+/** The same port for the same folder: what a window keeps for itself (its light, its text size) is kept by address. */
+function usualPort(folder: string): number {
+  return 20_000 + (createHash('sha256').update(resolve(folder)).digest().readUInt16BE() % 10_000);
+}
+
+/** Opens the shop, and its door on the loopback address, which is written down for whoever comes second. */
+export async function openWithDoor(settings: DoorSettings): Promise<OpenDoor> {
+  const { shop, lock, close } = await openLocked(settings);
+  try {
+    const host = await startHost({
+      shop,
+      root: settings.root ?? WINDOW_FOLDER,
+      port: settings.port ?? usualPort(settings.folder),
+      insist: settings.port !== undefined,
+      onFault: (id, fault) => process.stderr.write(`${id} ${fault instanceof Error ? fault.stack : String(fault)}\n`),
+    });
+    lock.announce(host.address, host.key);
+    const closeAll = async () => {
+      await host.close();
+      await close();
+    };
+    return { shop, host, close: closeAll };
+  } catch (fault) {
+    await close();
+    throw fault;
+  }
+}
