@@ -29,16 +29,17 @@ function check(name: string, script: string, args: string[]): void {
 
 check('format and lint', '@biomejs/biome/bin/biome', ['check', '.']);
 check('types', 'typescript/bin/tsc', ['--noEmit']);
+check('the window builds', 'vite/bin/vite.js', ['build', '--logLevel', 'warn']);
 
 const report = join(tmpdir(), `crownwheel-tests-${process.pid}.json`);
 const green = run('vitest/vitest.mjs', ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`]);
 try {
   const counts = JSON.parse(readFileSync(report, 'utf8')) as Record<string, number>;
-  passed += counts['numPassedTests'] ?? 0;
-  failed += counts['numFailedTests'] ?? 0;
-  skipped += (counts['numPendingTests'] ?? 0) + (counts['numTodoTests'] ?? 0);
+  passed += counts.numPassedTests ?? 0;
+  failed += counts.numFailedTests ?? 0;
+  skipped += (counts.numPendingTests ?? 0) + (counts.numTodoTests ?? 0);
   // A file that does not even load has no failed test of its own.
-  if (!green && counts['numFailedTests'] === 0) failed += 1;
+  if (!green && counts.numFailedTests === 0) failed += 1;
 } catch {
   console.log('FAIL vitest left no report');
   failed += 1;
