@@ -1,4 +1,15 @@
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, rmSync, statfsSync, writeSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  rmSync,
+  statfsSync,
+  statSync,
+  writeSync,
+} from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { mapSqliteError } from './errors.ts';
 
@@ -46,6 +57,16 @@ export function createShopFolder(folder: string): ShopPaths {
     throw mapSqliteError(error, folder);
   }
   return paths;
+}
+
+/**
+ * Whether this folder has never held a shop: no database, and nothing that one leaves behind. Where only the database is
+ * missing or empty it was lost, and making a new one in its place would hide that.
+ */
+export function isNewShop(paths: ShopPaths): boolean {
+  if (existsSync(paths.database) && statSync(paths.database).size > 0) return false;
+  const left = [paths.note, `${paths.database}-wal`, paths.papers, paths.photos, paths.backups];
+  return left.every((each) => !existsSync(each) || (statSync(each).isDirectory() && readdirSync(each).length === 0));
 }
 
 /**
