@@ -22,17 +22,23 @@ export function Clocks({ order, job }: { readonly order: Order; readonly job: Jo
   const forgotten = useDo('clock.forgotten');
   const [correcting, setCorrecting] = useState<string | null>(null);
   const mine = people.filter((person) => me?.role !== 'mechanic' || person.id === me.personId);
-  const why = job.covered
-    ? order.yes.inside
-      ? null
-      : t('bench.heldBeyond')
-    : t('bench.heldNoYes', { letter: job.letter });
+  // Held by the same rule as the shop's own: no yes, or the covered jobs beyond it.
+  const why = !job.covered
+    ? t('bench.heldNoYes', { letter: job.letter })
+    : (order.yes.coveredExcess ?? 0) > 0
+      ? t('bench.heldBeyond')
+      : null;
   const entries = order.clocks.filter((entry) => entry.jobId === job.id);
   return (
     <section aria-label={t('bench.clocks')}>
       <h3>
         {t('bench.clocks')} <span>{t('bench.clocked', { time: spanText(job.clockedMinutes * 60_000) })}</span>
       </h3>
+      {why === null ? null : (
+        <p className="small" id="clocks-held">
+          <b>{t('parts.held')}</b> {why}
+        </p>
+      )}
       <div className="clocks">
         {mine.map((person) => {
           const running = order.openClocks.find((clock) => clock.personId === person.id);
@@ -69,16 +75,15 @@ export function Clocks({ order, job }: { readonly order: Order; readonly job: Jo
                     {t('bench.forgot')}
                   </button>
                 </>
-              ) : (
+              ) : why === null ? (
                 <Button
                   small
-                  held={why}
                   onClick={() => void on.run({ jobId: job.id, personId: person.id })}
                   label={t('bench.startOf', { name: person.name, letter: job.letter })}
                 >
                   {t('bench.start')}
                 </Button>
-              )}
+              ) : null}
             </div>
           );
         })}

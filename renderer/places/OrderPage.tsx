@@ -11,7 +11,7 @@ import { OrderActs } from '../sheet/OrderActs.tsx';
 import { invoiceOf } from '../sheet/order.ts';
 import { Papers } from '../sheet/Papers.tsx';
 import { Payments } from '../sheet/Payments.tsx';
-import { RecordYes } from '../sheet/RecordYes.tsx';
+import { RecordYes, YES_FORM } from '../sheet/RecordYes.tsx';
 import { Sheet } from '../sheet/Sheet.tsx';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useSession } from '../state/session.ts';
@@ -32,6 +32,7 @@ export function OrderPage({ id, beside }: Props) {
   const desk = useSession((session) => session.person?.role !== 'mechanic');
   const quote = useDo('quote.issue');
   const [current, setCurrent] = useState<string | null>(null);
+  const [coming, setComing] = useState<number | null>(null);
   const toBench = () => goTo('orders', id);
   const toYes = () => goTo('orders', id, 'yes');
   useKey('Alt+Y', toYes, desk);
@@ -61,7 +62,7 @@ export function OrderPage({ id, beside }: Props) {
       benchLabel={benchLabel}
       bench={
         form === 'yes' ? (
-          <RecordYes order={order} onDone={toBench} />
+          <RecordYes order={order} onDone={toBench} onUpTo={setComing} />
         ) : form === 'close-out' ? (
           <CloseOut order={order} onYes={toYes} onDone={toBench} />
         ) : (
@@ -80,7 +81,20 @@ export function OrderPage({ id, beside }: Props) {
       foot={
         <>
           <Wrong error={quote.error} />
-          <FootBar yes={order.yes}>
+          <FootBar
+            yes={order.yes}
+            {...(form === 'yes' && (coming ?? order.yes.onSheet) !== undefined
+              ? { coming: coming ?? order.yes.onSheet ?? 0 }
+              : {})}
+          >
+            {form === 'yes' ? (
+              <>
+                <Button onClick={toBench}>{t('decision.leave')}</Button>
+                <Button kind="go" keys="Ctrl Enter" onClick={submitYes}>
+                  {t('decision.record')}
+                </Button>
+              </>
+            ) : null}
             {!desk || invoice !== undefined || form !== '' ? null : (
               <>
                 <Button disabled={quote.busy} onClick={() => void quote.run({ orderId: id })}>
@@ -97,4 +111,9 @@ export function OrderPage({ id, beside }: Props) {
       }
     />
   );
+}
+
+function submitYes(): void {
+  const form = document.getElementById(YES_FORM);
+  if (form instanceof HTMLFormElement) form.requestSubmit();
 }

@@ -48,7 +48,7 @@ export function Payments({ order }: { readonly order: Order }) {
     <section aria-label={t('sheet.payments')}>
       <h3>
         {t('sheet.payments')}{' '}
-        {order.balance === null ? null : (
+        {balance === 0 ? null : (
           <span>{t(balance < 0 ? 'sheet.held' : 'sheet.toPay', { sum: amountText(Math.abs(balance), writing) })}</span>
         )}
       </h3>

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import type { InputOf } from '../../core/contract/index.ts';
 import { useKey } from '../frame/keys.ts';
-import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
 import { SignaturePad, type Strokes } from '../parts/SignaturePad.tsx';
@@ -23,6 +22,8 @@ const WAYS = ['signed', 'phone', 'message', 'person'] as const;
 interface Props {
   readonly order: Order;
   readonly onDone: () => void;
+  /** The ceiling as it is typed, minor units; null where it cannot be read. */
+  readonly onUpTo: (total: number | null) => void;
 }
 
 /** What is said of one job, with what was told where it is no or later. */
@@ -32,8 +33,11 @@ interface Said {
   readonly unsafe: boolean;
 }
 
+/** The form's id: its button stands in the foot bar. */
+export const YES_FORM = 'yes-form';
+
 /** Records what somebody said: which jobs, up to how much, who, how, in their words. */
-export function RecordYes({ order, onDone }: Props) {
+export function RecordYes({ order, onDone, onUpTo }: Props) {
   const writing = useWriting();
   const record = useDo('decision.record');
   const open = order.jobs.filter((job) => !job.covered);
@@ -93,6 +97,7 @@ export function RecordYes({ order, onDone }: Props) {
 
   return (
     <form
+      id={YES_FORM}
       className="yes-form"
       aria-label={t('decision.title')}
       onSubmit={(event) => {
@@ -149,7 +154,17 @@ export function RecordYes({ order, onDone }: Props) {
       <section>
         <h3>{t('decision.upTo')}</h3>
         <div>
-          <Field label={t('decision.upToLabel')} value={upTo} onChange={setUpTo} figure autoFocus inputMode="decimal" />
+          <Field
+            label={t('decision.upToLabel')}
+            value={upTo}
+            onChange={(text) => {
+              setUpTo(text);
+              onUpTo(readAmount(text, writing));
+            }}
+            figure
+            autoFocus
+            inputMode="decimal"
+          />
           <p className="small ink-2">
             {t('decision.upToNote', { sheet: amountText(order.yes.onSheet ?? null, writing) })}
           </p>
@@ -220,12 +235,6 @@ export function RecordYes({ order, onDone }: Props) {
         </p>
       )}
       <Wrong error={record.error} />
-      <div className="form-acts">
-        <Button onClick={onDone}>{t('decision.leave')}</Button>
-        <Button kind="go" type="submit" keys="Ctrl Enter" disabled={record.busy}>
-          {t('decision.record')}
-        </Button>
-      </div>
     </form>
   );
 

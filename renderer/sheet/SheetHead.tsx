@@ -25,7 +25,7 @@ export function SheetHead({ order, title }: { readonly order: Order; readonly ti
         </h1>
       </header>
       <div className="car-line">
-        <span className="plate">{order.car.plate || t('sheet.noPlate')}</span>
+        <span className="plate big">{order.car.plate || t('sheet.noPlate')}</span>
         <p>
           <b>
             {order.car.words}
@@ -53,7 +53,7 @@ export function SheetHead({ order, title }: { readonly order: Order; readonly ti
                 })}
           </span>
           {order.promiseAt === null ? null : (
-            <span className="small"> {t('sheet.promised', { when: nearText(order.promiseAt, writing, now) })}</span>
+            <span className="small">, {t('sheet.promised', { when: nearText(order.promiseAt, writing, now) })}</span>
           )}
         </p>
       </div>

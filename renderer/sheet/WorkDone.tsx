@@ -22,6 +22,10 @@ export function hoursOf(order: Order, job: Job): HoursRow[] {
     const known = rows.get(personId);
     if (known !== undefined) known.quoted += hours;
   }
+  // Hours of a job without names are meant for whoever does it, if that is one person.
+  const only = rows.size === 1 ? [...rows.values()][0] : undefined;
+  if (only !== undefined && only.quoted === 0)
+    only.quoted = job.lines.filter((line) => line.kind === 'labour').reduce((sum, line) => sum + line.charged, 0);
   return [...rows.values()];
 }
 

@@ -17,7 +17,7 @@ export const bench = {
   hoursWorked: 'Hours really worked',
   why: 'Why',
   heldNoYes: '{letter} has no yes. Read, pick and prepare.',
-  heldBeyond: 'the sheet is beyond the yes.',
+  heldBeyond: 'What has a yes is beyond it. Read, pick and prepare.',
   noYes: 'no yes yet',
   pick: 'Pick from stock',
   take: 'Take it',
