@@ -7,6 +7,7 @@ import { Button } from '../parts/Button.tsx';
 import { FootBar } from '../parts/FootBar.tsx';
 import { Loading } from '../parts/Loading.tsx';
 import { CloseOut } from '../sheet/CloseOut.tsx';
+import { CreditNote } from '../sheet/CreditNote.tsx';
 import { OrderActs } from '../sheet/OrderActs.tsx';
 import { invoiceOf } from '../sheet/order.ts';
 import { Papers } from '../sheet/Papers.tsx';
@@ -72,6 +73,7 @@ export function OrderPage({ id, beside }: Props) {
               <>
                 <Payments order={order} />
                 <Papers order={order} />
+                <CreditNote order={order} />
                 <OrderActs order={order} />
               </>
             ) : null}

@@ -10,9 +10,11 @@ import { NewLine } from './NewLine.tsx';
 import type { Job } from './order.ts';
 import { SheetCell } from './SheetCell.tsx';
 import { save } from './save.ts';
+import { rememberTakenOut } from './taken-out.ts';
 import { Wrong } from './Wrong.tsx';
 
 interface Props {
+  readonly orderId: string;
   readonly job: Job;
   readonly locked: boolean;
   readonly current: boolean;
@@ -20,7 +22,7 @@ interface Props {
 }
 
 /** A job on the sheet: letter, title, sum, its lines hanging by kind, the last one open for typing. */
-export function JobPart({ job, locked, current, onCurrent }: Props) {
+export function JobPart({ orderId, job, locked, current, onCurrent }: Props) {
   const writing = useWriting();
   const takeOut = useDo('job.takeOut');
   const moveOut = useDo('job.moveOut');
@@ -53,7 +55,7 @@ export function JobPart({ job, locked, current, onCurrent }: Props) {
             {job.lines
               .filter((line) => line.kind === kind)
               .map((line) => (
-                <LineRow key={line.id} line={line} locked={locked} />
+                <LineRow key={line.id} orderId={orderId} line={line} locked={locked} />
               ))}
           </div>
         </div>
@@ -65,7 +67,10 @@ export function JobPart({ job, locked, current, onCurrent }: Props) {
             <button
               type="button"
               className="link small"
-              onClick={() => void takeOut.run({ id: job.id, revision: job.revision })}
+              onClick={async () => {
+                const answer = await takeOut.run({ id: job.id, revision: job.revision });
+                if (answer.ok) rememberTakenOut({ orderId, kind: 'job', ...answer.output, words: job.title });
+              }}
             >
               {t('sheet.takeOutJob', { letter: job.letter })}
             </button>{' '}

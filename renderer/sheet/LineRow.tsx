@@ -8,18 +8,20 @@ import type { Line } from './order.ts';
 import { readQuantity } from './read-line.ts';
 import { SheetCell } from './SheetCell.tsx';
 import { save } from './save.ts';
+import { rememberTakenOut } from './taken-out.ts';
 import { Wrong } from './Wrong.tsx';
 
 type Change = InputOf<'line.change'>['change'];
 type Row = Readonly<Record<string, unknown>>;
 
 interface Props {
+  readonly orderId: string;
   readonly line: Line;
   readonly locked: boolean;
 }
 
 /** One line of a job: its words, quantity and price are cells; its amount is reckoned. */
-export function LineRow({ line, locked }: Props) {
+export function LineRow({ orderId, line, locked }: Props) {
   const writing = useWriting();
   const takeOut = useDo('line.takeOut');
   const give = useDo('line.give');
@@ -94,7 +96,10 @@ export function LineRow({ line, locked }: Props) {
             type="button"
             className="link small"
             aria-label={t('sheet.takeOutLine', { words: line.words })}
-            onClick={() => void takeOut.run({ id: line.id, revision: line.revision })}
+            onClick={async () => {
+              const answer = await takeOut.run({ id: line.id, revision: line.revision });
+              if (answer.ok) rememberTakenOut({ orderId, kind: 'line', ...answer.output, words: line.words });
+            }}
           >
             {t('sheet.takeOut')}
           </button>

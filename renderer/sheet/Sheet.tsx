@@ -3,6 +3,7 @@ import { JobPart } from './JobPart.tsx';
 import { Margin } from './Margin.tsx';
 import { NewJob } from './NewJob.tsx';
 import type { Order } from './order.ts';
+import { PutBack } from './PutBack.tsx';
 import { SheetHead } from './SheetHead.tsx';
 import { Sums } from './Sums.tsx';
 
@@ -25,14 +26,16 @@ export function Sheet({ order, locked, current, onCurrent }: Props) {
           {order.jobs.map((job) => (
             <JobPart
               key={job.id}
+              orderId={order.id}
               job={job}
               locked={locked}
               current={job.id === current}
               onCurrent={() => onCurrent(job.id)}
             />
           ))}
+          {locked ? null : <PutBack orderId={order.id} />}
           {locked ? null : <NewJob orderId={order.id} />}
-          <Sums order={order} />
+          <Sums order={order} locked={locked} />
         </div>
         <Margin order={order} />
       </div>

@@ -2,10 +2,11 @@ import { Fragment } from 'react';
 import { useWriting } from '../state/shop.ts';
 import { amountText, quantityText, rateText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
+import { Discounts } from './Discounts.tsx';
 import type { Order } from './order.ts';
 
 /** The sums under the jobs, tax by rate, as the shop reckons them. */
-export function Sums({ order }: { readonly order: Order }) {
+export function Sums({ order, locked }: { readonly order: Order; readonly locked: boolean }) {
   const writing = useWriting();
   const sums = order.sums;
   if (sums === null) return null;
@@ -31,9 +32,10 @@ export function Sums({ order }: { readonly order: Order }) {
   ];
   return (
     <div className="sum" aria-live="polite">
-      <p className="small ink-2">
+      <div className="small ink-2">
         {order.ownMaximum === null ? '' : t('sheet.ownMaximum', { sum: amountText(order.ownMaximum, writing) })}
-      </p>
+        <Discounts order={order} locked={locked} />
+      </div>
       <dl>
         {rows
           .filter(([, amount]) => amount !== 0)

@@ -1,0 +1,103 @@
+import { useState } from 'react';
+import type { InputOf } from '../../core/contract/index.ts';
+import { useWriting } from '../state/shop.ts';
+import { useDo } from '../state/use-do.ts';
+import { amountText, rateText, readAmount } from '../words/figures.ts';
+import { t } from '../words/t.ts';
+import type { Order } from './order.ts';
+import { readQuantity } from './read-line.ts';
+import { Wrong } from './Wrong.tsx';
+
+type On = InputOf<'discount.add'>['on'];
+const ONS: readonly On[] = ['all', 'labour', 'parts'];
+const PPM_PER_BP = 100;
+
+/** "5 %" is 500 basis points, "20.00" a sum; null where it is neither. */
+export function readReduction(text: string, sum: (typed: string) => number | null) {
+  const trimmed = text.trim();
+  if (!trimmed.endsWith('%')) {
+    const minor = sum(trimmed);
+    return minor === null || minor <= 0 ? null : { sum: minor };
+  }
+  // Thousandths of a percent, ten of which are a basis point.
+  const read = readQuantity(trimmed.slice(0, -1).trim());
+  return read === null || read.unit !== '' || read.quantity % 10 !== 0 || read.quantity > 100_000
+    ? null
+    : { bp: read.quantity / 10 };
+}
+
+/** Discounts of the whole sheet: a percentage or a sum, on everything, the labour or the parts. */
+export function Discounts({ order, locked }: { readonly order: Order; readonly locked: boolean }) {
+  const writing = useWriting();
+  const add = useDo('discount.add');
+  const takeOut = useDo('discount.takeOut');
+  const [typed, setTyped] = useState('');
+  const [on, setOn] = useState<On>('all');
+  const [unread, setUnread] = useState(false);
+  const go = async () => {
+    const reduction = readReduction(typed, (text) => readAmount(text, writing));
+    setUnread(reduction === null);
+    if (reduction === null) return;
+    const answer = await add.run({ orderId: order.id, on, reduction });
+    if (answer.ok) setTyped('');
+  };
+  return (
+    <div className="discounts">
+      {order.discounts.map((one) => (
+        <p key={one.id}>
+          {t(`sheet.discount-${one.on}`, {
+            how:
+              'bp' in one.reduction
+                ? rateText(one.reduction.bp * PPM_PER_BP, writing)
+                : amountText(one.reduction.sum, writing),
+          })}{' '}
+          {locked ? null : (
+            <button type="button" className="link small" onClick={() => void takeOut.run({ id: one.id })}>
+              {t('sheet.takeOut')}
+            </button>
+          )}
+        </p>
+      ))}
+      {locked ? null : (
+        <form
+          className="found-add"
+          onSubmit={(event) => {
+            event.preventDefault();
+            void go();
+          }}
+        >
+          <input
+            value={typed}
+            aria-label={t('sheet.discountNew')}
+            placeholder={t('sheet.discountHint')}
+            onChange={(event) => setTyped(event.target.value)}
+          />
+          {typed === '' ? null : (
+            <>
+              <select
+                aria-label={t('sheet.discountOn')}
+                value={on}
+                onChange={(event) => setOn(ONS.find((one) => one === event.target.value) ?? 'all')}
+              >
+                {ONS.map((one) => (
+                  <option key={one} value={one}>
+                    {t(`sheet.on-${one}`)}
+                  </option>
+                ))}
+              </select>
+              <button type="submit" className="b" disabled={add.busy}>
+                {t('sheet.add')}
+              </button>
+            </>
+          )}
+        </form>
+      )}
+      {unread ? (
+        <p className="wrong-words" role="alert">
+          {t('sheet.discountUnread')}
+        </p>
+      ) : null}
+      <Wrong error={add.error ?? takeOut.error} />
+    </div>
+  );
+}
