@@ -52,6 +52,8 @@ export function WhenRow({ draft, change, errors }: Props) {
           onChange={(promiseWords) => change({ promiseWords })}
           maxLength={80}
         />
+      </div>
+      <div className="side-by-side">
         <Field
           label={t('intake.ownMost')}
           value={draft.ownMost}

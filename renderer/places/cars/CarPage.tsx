@@ -1,7 +1,7 @@
 import { Page } from '../../frame/Page.tsx';
 import { hrefOf } from '../../frame/router.ts';
 import { Cell } from '../../parts/Cell.tsx';
-import { act } from '../../state/call.ts';
+import { act, ask } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
@@ -26,7 +26,7 @@ export function CarPage({ id }: { readonly id: string }) {
   const { data, error } = useAsk('car.get', { id });
   if (data === undefined)
     return <Page title={t('cars.title')}>{error ? <p role="alert">{errorSentence(error, writing)}</p> : null}</Page>;
-  const { fields, revision, owner, visits, declined } = data;
+  const { fields, owner, visits, declined } = data;
   const now = Date.now();
   return (
     <Page
@@ -42,9 +42,11 @@ export function CarPage({ id }: { readonly id: string }) {
                 <Cell
                   label={t(words)}
                   value={fields[field]}
-                  save={fieldSaver(field, fields[field], revision, (at, text) =>
-                    act('car.change', { id, revision: at, change: { [field]: text } }),
-                  )}
+                  save={fieldSaver(field, {
+                    row: data,
+                    send: ({ revision, fields }) => act('car.change', { id, revision, change: fields }),
+                    read: () => ask('car.get', { id }),
+                  })}
                 />
               </dd>
             </div>

@@ -2,7 +2,7 @@ import { Page } from '../../frame/Page.tsx';
 import { hrefOf } from '../../frame/router.ts';
 import { Cell } from '../../parts/Cell.tsx';
 import { Plate } from '../../parts/Plate.tsx';
-import { act } from '../../state/call.ts';
+import { act, ask } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
@@ -23,7 +23,7 @@ export function CustomerPage({ id }: { readonly id: string }) {
     return (
       <Page title={t('customers.title')}>{error ? <p role="alert">{errorSentence(error, writing)}</p> : null}</Page>
     );
-  const { fields, revision, cars, orders, owed } = data;
+  const { fields, cars, orders, owed } = data;
   const now = Date.now();
   const owing =
     owed === null
@@ -42,9 +42,11 @@ export function CustomerPage({ id }: { readonly id: string }) {
                 <Cell
                   label={t(`customers.${field}`)}
                   value={fields[field]}
-                  save={fieldSaver(field, fields[field], revision, (at, text) =>
-                    act('customer.change', { id, revision: at, change: { [field]: text } }),
-                  )}
+                  save={fieldSaver(field, {
+                    row: data,
+                    send: ({ revision, fields }) => act('customer.change', { id, revision, change: fields }),
+                    read: () => ask('customer.get', { id }),
+                  })}
                 />
               </dd>
             </div>

@@ -2,37 +2,44 @@ import type { CellSaved } from '../../parts/Cell.tsx';
 import { refresh } from '../../state/asks.ts';
 import type { CallAnswer } from '../../state/transport.ts';
 
-/** One cell's new value, sent on the revision it was read at. */
-type Send = (revision: number, text: string) => Promise<CallAnswer<unknown>>;
+/** A row as it was read, with the revision it had. */
+interface Row<F> {
+  readonly revision: number;
+  readonly fields: F;
+}
+interface Saving<F> {
+  /** The row the cell was drawn from. */
+  readonly row: Row<F>;
+  /** Sends the whole row on the revision it was read at. */
+  readonly send: (row: Row<F>) => Promise<CallAnswer<unknown>>;
+  /** Reads the row as it stands now. */
+  readonly read: () => Promise<CallAnswer<Row<F>>>;
+}
 
 const TRIES = 3;
 
 /**
- * Saves one cell of a row. Where the row was changed meanwhile but not this cell, it is sent again by itself; where this
- * cell was changed too, nothing is written and both values come back for the person to pick.
+ * Saves one cell of a row. Where the row was changed meanwhile but not this cell, it is sent again by itself on the new
+ * row; where this cell was changed too, nothing is written and both values come back for the person to pick.
  */
-export function fieldSaver(field: string, before: string, revision: number, send: Send) {
+export function fieldSaver<K extends string, F extends Readonly<Record<K, string>>>(field: K, how: Saving<F>) {
   return async (text: string, over: boolean): Promise<CellSaved> => {
-    let at = revision;
+    let row = how.row;
     for (let tries = 0; ; tries++) {
-      const answer = await send(at, text);
+      const answer = await how.send({ revision: row.revision, fields: { ...row.fields, [field]: text } });
       if (answer.ok) {
         refresh();
         return { ok: true };
       }
-      const { error } = answer;
-      if (error.code !== 'changed-meanwhile' || tries === TRIES) return { ok: false, error };
-      const now = valueIn(error.now, field);
-      if (!over && now !== before) {
+      if (answer.error.code !== 'changed-meanwhile' || tries === TRIES) return { ok: false, error: answer.error };
+      const fresh = await how.read();
+      if (!fresh.ok) return { ok: false, error: fresh.error };
+      row = fresh.output;
+      const now = row.fields[field];
+      if (!over && now !== how.row.fields[field]) {
         refresh();
         return { ok: false, meanwhile: now };
       }
-      at = error.revision;
     }
   };
-}
-
-function valueIn(row: unknown, field: string): string {
-  if (typeof row !== 'object' || row === null) return '';
-  return String((row as Readonly<Record<string, unknown>>)[field] ?? '');
 }
