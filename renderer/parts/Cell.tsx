@@ -144,7 +144,7 @@ interface BothProps {
 }
 
 /** Changed meanwhile: both values stand in the cell, the person picks; nothing is lost. */
-export function Both({ yours, theirs, onKeep, onTake }: BothProps) {
+function Both({ yours, theirs, onKeep, onTake }: BothProps) {
   const name = (value: string) => (value === '' ? t('parts.nothing') : value);
   return (
     <span className="both" role="group" aria-label={t('errors.changed-meanwhile')}>

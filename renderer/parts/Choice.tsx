@@ -1,6 +1,6 @@
 import { type ReactNode, useId } from 'react';
 
-export interface Option<V extends string> {
+interface Option<V extends string> {
   readonly value: V;
   readonly words: ReactNode;
   /** Cannot be chosen now; the reason is said beside the group by whoever shows it. */

@@ -74,7 +74,7 @@ export function SignaturePad({ words, strokes, onChange, onPaper, setOnPaper }: 
 }
 
 /** Stored strokes drawn again. */
-export function SignatureLines({ strokes, label }: { readonly strokes: Strokes; readonly label: string }) {
+function SignatureLines({ strokes, label }: { readonly strokes: Strokes; readonly label: string }) {
   return (
     <svg viewBox="0 0 1000 1000" preserveAspectRatio="none" role="img" aria-label={label}>
       {strokes.map((line) => (

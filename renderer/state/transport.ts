@@ -29,7 +29,7 @@ export interface Who {
 }
 
 /** What the desktop's preload puts at `window.crownwheel`; the browser host offers the same over HTTP. */
-export interface Bridge {
+interface Bridge {
   call(body: CallBody): Promise<Answer>;
   enter(person: string, code: string): Promise<Answer>;
   leave(): Promise<Answer>;

@@ -1,7 +1,7 @@
 import { en } from './en.ts';
 
 /** One sentence, or one for each grammatical number of `n` (as Intl.PluralRules names them). */
-export type Sentence = string | { readonly one: string; readonly other: string };
+type Sentence = string | { readonly one: string; readonly other: string };
 export type Figures = Readonly<Record<string, string | number>>;
 
 type Words = typeof en;
