@@ -6,7 +6,7 @@ import { type Caller, type CallOptions, dispatch, type House } from './dispatche
 import { checkContent, openConnection } from './file/connection.ts';
 import { ShopDatabase } from './file/dialect.ts';
 import { mapSqliteError, ShopFileError } from './file/errors.ts';
-import { createShopFolder, placeWarning } from './file/folder.ts';
+import { checkWritable, createShopFolder, isNewShop, placeWarning } from './file/folder.ts';
 import { migrate } from './file/migrate.ts';
 import { compareNote, NoteFile, readNote } from './file/note.ts';
 import { migrations } from './schema/migrations.ts';
@@ -111,7 +111,8 @@ function logFault(folder: string, id: string, fault: unknown): void {
  */
 export async function openShop({ folder, practice = false, clock = Date.now }: OpenShop): Promise<Shop> {
   const paths = createShopFolder(folder);
-  const raw = openConnection(paths.database, { create: true });
+  checkWritable(paths);
+  const raw = openConnection(paths.database, { create: isNewShop(paths) });
   try {
     checkContent(raw);
     await migrate(raw, migrations, {

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { act, ask } from './operation.ts';
 import {
   amount,
+  changeOf,
   civilDate,
   distanceUnit,
   done,
@@ -118,7 +119,7 @@ export const deskRoom = {
     }),
   ),
   'customer.add': act('desk', customerFields, done),
-  'customer.change': act('desk', z.strictObject({ id, revision, change: customerFields.partial() }), done),
+  'customer.change': act('desk', z.strictObject({ id, revision, change: changeOf(customerFields) }), done),
   'customer.get': ask(
     'crew',
     z.strictObject({ id }),
@@ -138,7 +139,7 @@ export const deskRoom = {
     z.strictObject({ rows: z.array(customerBrief.extend({ cars: z.int(), lastVisit: instant.nullable() })) }),
   ),
   'car.add': act('desk', carFields.extend({ customerId: id.nullable() }), done),
-  'car.change': act('desk', z.strictObject({ id, revision, change: carFields.partial() }), done),
+  'car.change': act('desk', z.strictObject({ id, revision, change: changeOf(carFields) }), done),
   /** A reading outside a visit, or a clock replaced: old reading, new start (TRADE 11). */
   'car.odometer': act(
     'crew',

@@ -40,3 +40,17 @@ export const done = z.strictObject({ id, revision });
 export const seenAmount = amount.nullable();
 /** Strokes of a signature: polylines of x, y in thousandths of the pad. */
 export const strokes = z.array(z.array(z.tuple([z.int(), z.int()])).max(2000)).max(200);
+
+type Bare<F> = F extends z.ZodDefault<infer Inner> ? Inner : F;
+
+/**
+ * The change schema of some fields: each may be left out, and what is left out stays as it is. Not `.partial()`, which
+ * keeps the defaults and would quietly reset every field that a change does not name.
+ */
+export function changeOf<S extends z.ZodRawShape>(fields: z.ZodObject<S>) {
+  const bare = Object.entries(fields.shape).map(([key, field]) => [
+    key,
+    (field instanceof z.ZodDefault ? field.unwrap() : field) as z.ZodType,
+  ]);
+  return z.strictObject(Object.fromEntries(bare) as { [K in keyof S]: Bare<S[K]> }).partial();
+}

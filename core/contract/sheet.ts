@@ -3,6 +3,7 @@ import { atTheDoor, carBrief, customerBrief, declinedWork } from './desk.ts';
 import { act, ask } from './operation.ts';
 import {
   amount,
+  changeOf,
   civilDate,
   condition,
   done,
@@ -433,7 +434,7 @@ export const sheetRoom = {
     z.strictObject({ orderId: id, bookJobId: id }),
     z.strictObject({ id, revision, letter: z.string(), lineIds: z.array(id) }),
   ),
-  'job.change': act('desk', z.strictObject({ id, revision, change: jobFields.partial() }), done),
+  'job.change': act('desk', z.strictObject({ id, revision, change: changeOf(jobFields) }), done),
   /** Out of the sheet (a job nobody said yes to and nobody worked on); undone by job.putBack. */
   'job.takeOut': act('desk', z.strictObject({ id, revision }), done),
   'job.putBack': act('desk', z.strictObject({ id, revision }), done),
@@ -441,7 +442,7 @@ export const sheetRoom = {
   /** To a new order of the same car: one way out of an excess. */
   'job.moveOut': act('desk', z.strictObject({ id, revision }), z.strictObject({ orderId: id, number: z.int() })),
   'line.add': act('desk', z.strictObject({ jobId: id, line: lineFields }), done),
-  'line.change': act('desk', z.strictObject({ id, revision, change: lineFields.partial() }), done),
+  'line.change': act('desk', z.strictObject({ id, revision, change: changeOf(lineFields) }), done),
   'line.takeOut': act('desk', z.strictObject({ id, revision }), done),
   'line.putBack': act('desk', z.strictObject({ id, revision }), done),
   'line.give': act('desk', z.strictObject({ id, revision, given: z.boolean(), why: words(200).default('') }), done),

@@ -219,4 +219,45 @@ describe('a car comes in and leaves paid', () => {
     ).toBe(true);
     expect(seen.yes).toEqual({ inside: false, held: [{ jobId: seen.jobs[0]?.id, letter: 'A', title: 'Swap' }] });
   });
+
+  test('a change leaves alone what it does not name', async () => {
+    const { id, customerId, carId } = await book();
+    const job = await garage.did('Desk', 'job.add', {
+      orderId: id,
+      job: { title: 'Menu service', fixedPrice: 5000, note: 'as agreed' },
+      lines: [
+        {
+          kind: 'labour',
+          words: 'Fit',
+          quantity: 100,
+          unitPrice: 9600,
+          discount: { bp: 1000 },
+          billing: 'book',
+          book: 800,
+        },
+      ],
+    });
+    await garage.did('Desk', 'job.change', { id: job.id, revision: 1, change: { note: 'again' } });
+    await garage.did('Desk', 'line.change', { id: job.lineIds[0] ?? '', revision: 1, change: { unitPrice: 9000 } });
+    const order = await garage.did('Desk', 'order.get', { id });
+    expect(order.jobs[0]).toMatchObject({ fixedPrice: 5000, note: 'again', title: 'Menu service' });
+    expect(order.jobs[0]?.lines[0]).toMatchObject({
+      discount: { bp: 1000 },
+      billing: 'book',
+      book: 800,
+      unitPrice: 9000,
+    });
+    await garage.did('Desk', 'customer.change', { id: customerId, revision: 1, change: { note: 'rings back' } });
+    expect((await garage.did('Desk', 'customer.get', { id: customerId })).fields).toMatchObject({
+      phone: '555-0142',
+      address: ['8 Tollgate Lane', 'Port Ansel'],
+      note: 'rings back',
+    });
+    await garage.did('Desk', 'car.change', { id: carId, revision: 1, change: { axleCode: 'R7' } });
+    expect((await garage.did('Desk', 'car.get', { id: carId })).fields).toMatchObject({
+      plate: 'KTB 4471',
+      year: 2016,
+      axleCode: 'R7',
+    });
+  });
 });
