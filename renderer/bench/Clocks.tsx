@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../parts/Button.tsx';
-import type { Job, Order } from '../sheet/order.ts';
+import { invoiceOf, type Job, type Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useNow } from '../state/now.ts';
 import { useSession } from '../state/session.ts';
@@ -28,13 +28,14 @@ export function Clocks({ order, job }: { readonly order: Order; readonly job: Jo
     : (order.yes.coveredExcess ?? 0) > 0
       ? t('bench.heldBeyond')
       : null;
+  const invoiced = invoiceOf(order) !== undefined;
   const entries = order.clocks.filter((entry) => entry.jobId === job.id);
   return (
     <section aria-label={t('bench.clocks')}>
       <h3>
         {t('bench.clocks')} <span>{t('bench.clocked', { time: spanText(job.clockedMinutes * 60_000) })}</span>
       </h3>
-      {why === null ? null : (
+      {why === null || invoiced ? null : (
         <p className="small" id="clocks-held">
           <b>{t('parts.held')}</b> {why}
         </p>
@@ -75,7 +76,7 @@ export function Clocks({ order, job }: { readonly order: Order; readonly job: Jo
                     {t('bench.forgot')}
                   </button>
                 </>
-              ) : why === null ? (
+              ) : why === null && !invoiced ? (
                 <Button
                   small
                   onClick={() => void on.run({ jobId: job.id, personId: person.id })}

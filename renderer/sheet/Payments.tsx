@@ -56,7 +56,7 @@ export function Payments({ order }: { readonly order: Order }) {
         {order.payments.map((one) => (
           <li className="pay-row" key={one.id}>
             <span>
-              {t(`sheet.pay-${one.kind}`)} {tMaybe(`sheet.way-${one.way}`) ?? one.way}
+              {t(`sheet.pay-${one.kind}`)}, {tMaybe(`sheet.way-${one.way}`) ?? one.way}
             </span>
             <span className="ink-2">{nearText(one.at, writing, now)}</span>
             <b className="figure">{amountText(one.amount, writing)}</b>
