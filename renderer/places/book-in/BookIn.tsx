@@ -48,7 +48,12 @@ export function BookIn() {
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.mileage-doubt input')?.focus());
   };
   useKey('Ctrl+Enter', () => void go());
-  useKey('Esc', () => goTo('today'));
+  // Esc leaves the field, then the page; what was typed is never thrown away by it.
+  useKey('Esc', () => {
+    const here = document.activeElement;
+    if (here instanceof HTMLElement && here.closest('.talk') !== null) here.blur();
+    else if (draft.name === '' && draft.phone === '' && draft.complaint === '') goTo('today');
+  });
 
   const { error } = book;
   const failed =
