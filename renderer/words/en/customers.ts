@@ -13,7 +13,6 @@ export const customers = {
   cars: 'Cars',
   carCount: { one: 'one car', other: '{n} cars' },
   noCars: 'No car of theirs is known.',
-  lastVisit: 'Last here',
   never: 'not yet',
   about: 'About them',
   orders: 'Orders',

@@ -77,7 +77,6 @@ export const start = {
   bays: 'Bays, with commas between',
   baysUsual: 'Bay 1, Bay 2',
   kept: 'Kept in',
-  folder: 'Folder on this machine',
   practice: 'This is a practice shop: its papers say so.',
   footName: 'Your garage',
   foot: '{name}, {people}, invoice {n} next',
