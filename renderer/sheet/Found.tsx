@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { useSession } from '../state/session.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
 
@@ -8,6 +9,8 @@ import { save } from './save.ts';
 import { Wrong } from './Wrong.tsx';
 
 type Urgency = Order['findings'][number]['urgency'];
+/** Letters that a job's title may have at most. */
+const TITLE_MOST = 200;
 const URGENCIES: readonly Urgency[] = ['unsafe', 'soon', 'watch'];
 
 /** What the customer says beside what we found; a finding is added where it is read. */
@@ -15,6 +18,8 @@ export function Found({ order, locked }: { readonly order: Order; readonly locke
   const [text, setText] = useState('');
   const [urgency, setUrgency] = useState<Urgency>('soon');
   const add = useDo('finding.add');
+  const toJob = useDo('job.add');
+  const mayPrice = useSession((session) => session.person?.role !== 'mechanic');
   const go = async () => {
     if (text.trim() === '') return;
     const answer = await add.run({ orderId: order.id, text, urgency });
@@ -42,6 +47,21 @@ export function Found({ order, locked }: { readonly order: Order; readonly locke
             <em className={finding.urgency === 'unsafe' ? 'in-stop' : ''}>
               {t(`sheet.urgency-${finding.urgency}`)}, {finding.by}
             </em>
+            {mayPrice && !locked && finding.jobId === null ? (
+              <button
+                type="button"
+                className="link small"
+                onClick={() =>
+                  void toJob.run({
+                    orderId: order.id,
+                    job: { title: finding.text.slice(0, TITLE_MOST) },
+                    findingId: finding.id,
+                  })
+                }
+              >
+                {t('sheet.toJob')}
+              </button>
+            ) : null}
           </div>
         ))}
         {locked ? null : (
@@ -76,7 +96,7 @@ export function Found({ order, locked }: { readonly order: Order; readonly locke
                 </button>
               </>
             )}
-            <Wrong error={add.error} />
+            <Wrong error={add.error ?? toJob.error} />
           </form>
         )}
       </div>

@@ -2,7 +2,7 @@ import { Found } from './Found.tsx';
 import { JobPart } from './JobPart.tsx';
 import { Margin } from './Margin.tsx';
 import { NewJob } from './NewJob.tsx';
-import type { Order } from './order.ts';
+import { invoiceOf, type Order } from './order.ts';
 import { PutBack } from './PutBack.tsx';
 import { SheetHead } from './SheetHead.tsx';
 import { Sums } from './Sums.tsx';
@@ -22,7 +22,7 @@ export function Sheet({ order, locked, current, onCurrent }: Props) {
       <SheetHead order={order} />
       <div className="sheet-body">
         <div className="sheet-column">
-          <Found order={order} locked={locked} />
+          <Found order={order} locked={invoiceOf(order) !== undefined} />
           {order.jobs.map((job) => (
             <JobPart
               key={job.id}
