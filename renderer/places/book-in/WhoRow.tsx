@@ -20,7 +20,12 @@ export function WhoRow({ draft, change, errors }: Props) {
   const [typed, setTyped] = useState('');
   const asked = useDeferredValue(typed.trim());
   const found = useAsk('find.line', draft.customerId === null && asked.length > 1 ? { text: asked, most: 8 } : null);
-  const hits = (found.data?.hits ?? []).filter((hit) => hit.kind === 'customer' || hit.kind === 'car');
+  const plate = useDeferredValue(draft.carId === null && draft.customerId === null ? draft.plate.trim() : '');
+  const byPlate = useAsk('find.line', plate.length > 2 ? { text: plate, most: 4 } : null);
+  const all = [...(found.data?.hits ?? []), ...(byPlate.data?.hits.filter((hit) => hit.kind === 'car') ?? [])];
+  const hits = all.filter(
+    (hit, at) => (hit.kind === 'customer' || hit.kind === 'car') && all.findIndex((one) => one.id === hit.id) === at,
+  );
 
   const takeCustomer = async (id: string, carId: string | null) => {
     const answer = await ask('customer.get', { id });
