@@ -1,4 +1,5 @@
 import { Fragment } from 'react';
+import { MoneyText } from '../parts/MoneyText.tsx';
 import { useWriting } from '../state/shop.ts';
 import { amountText, quantityText, rateText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
@@ -46,7 +47,9 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
             </Fragment>
           ))}
         <dt className="total">{t('parts.onTheSheet')}</dt>
-        <dd className="total">{amountText(sums.gross, writing)}</dd>
+        <dd className="total">
+          <MoneyText amount={sums.gross} reckoning={sums.reckoning} />
+        </dd>
       </dl>
     </div>
   );
