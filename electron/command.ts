@@ -17,6 +17,10 @@ export interface Surroundings {
   err(sentence: string): void;
   /** Opens the shop, or goes to the process that holds it. */
   openCounter(folder: string, practice: boolean): Promise<{ counter: Counter; close(): Promise<void> }>;
+  /** Makes a checked copy. Returns its place. */
+  backUp(folder: string, to: string | undefined): Promise<string>;
+  /** Puts a copy in place. Returns where the shop as it was is kept, or null where there was none. */
+  restore(folder: string, from: string): Promise<string | null>;
 }
 
 const FLAGS = {
@@ -80,6 +84,19 @@ async function run(
     case 'verify': {
       const as = flags.as === undefined ? {} : { as: flags.as };
       return call(folder, [callLine.parse({ operation: 'care.verify', ...as })], flags, around);
+    }
+    case 'backup': {
+      const copy = await around.backUp(folder, first);
+      around.out(JSON.stringify({ ok: true, output: { copy } }));
+      around.err(`A checked copy of the shop is in ${copy}.`);
+      return 0;
+    }
+    case 'restore': {
+      if (first === undefined) throw new WrongCommand('Say which copy: restore FROM');
+      const kept = await around.restore(folder, first);
+      around.out(JSON.stringify({ ok: true, output: { shop: folder, kept } }));
+      around.err(`The copy is in place in ${folder}.${kept === null ? '' : ` The shop as it was is kept in ${kept}.`}`);
+      return 0;
     }
     default:
       throw new WrongCommand(`There is no command ${command}.`);

@@ -87,7 +87,9 @@ export async function startHost(settings: HostSettings): Promise<Host> {
       'content-type': 'text/html; charset=utf-8',
       'set-cookie': `${cookieName()}=${token}; HttpOnly; SameSite=Strict; Path=/`,
     });
-    response.end('<!doctype html><title>Crownwheel</title><meta http-equiv="refresh" content="0;url=/">');
+    response.end(
+      '<!doctype html><title>Crownwheel</title><link rel="icon" href="data:,"><meta http-equiv="refresh" content="0;url=/">',
+    );
   }
 
   /** Whoever can read this account's own files may ask for another link: a second start, the command line. */

@@ -1,6 +1,7 @@
 import './node-version.ts';
 import { ShopHeld } from '../db/file/errors.ts';
 import { runCommand, type Surroundings } from './command.ts';
+import { backUp, restore } from './copies.ts';
 import { counterOf, counterThrough } from './counter.ts';
 import { openLocked } from './open.ts';
 import { passOn } from './passing-on.ts';
@@ -35,4 +36,6 @@ process.exitCode = await runCommand(process.argv.slice(2), {
   out: (line) => process.stdout.write(`${line}\n`),
   err: (sentence) => process.stderr.write(`${sentence}\n`),
   openCounter,
+  backUp,
+  restore,
 });

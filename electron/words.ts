@@ -79,6 +79,8 @@ export const HELP = `Crownwheel, the shop from the command line.
       --stop           stop at the first refusal
   npm run shop -- contract                 every operation as JSON Schema
   npm run shop -- verify [--as NAME]       walk the trail and add everything up again
+  npm run shop -- backup [TO]              a checked copy into the shop's backups, or into the folder TO with its papers
+  npm run shop -- restore FROM             put a copy in place; the shop as it was is kept beside it
 
 Everywhere:
   --shop FOLDER    the shop's folder; else CROWNWHEEL_SHOP, else the usual place

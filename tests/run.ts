@@ -1,50 +1,102 @@
 /**
  * `npm test`: every suite, one after the other, and at the end one plain line over all of them.
- * Format, lint and types count as one check each; the tests are counted as vitest counts them.
+ * Format and lint, types, unused code and the two builds count as one each; tests are counted by their own runners.
  */
+import '../electron/node-version.ts';
 import { spawnSync } from 'node:child_process';
-import { readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
+import { findChromium, HOW_TO_GET_A_BROWSER } from '../electron/chromium.ts';
 
-const root = new URL('..', import.meta.url).pathname;
-let passed = 0;
-let failed = 0;
-let skipped = 0;
+interface Counts {
+  readonly passed: number;
+  readonly failed: number;
+  readonly skipped: number;
+}
+
+const root = resolve(import.meta.dirname, '..');
+const reports = mkdtempSync(join(tmpdir(), 'crownwheel-tests-'));
+const all = { passed: 0, failed: 0, skipped: 0 };
 
 /** Runs a tool of this tree by its script, with the Node that runs this file. */
-function run(script: string, args: string[]): boolean {
-  return (
-    spawnSync(process.execPath, [join(root, 'node_modules', script), ...args], { cwd: root, stdio: 'inherit' })
-      .status === 0
+function run(script: string, args: readonly string[], env: Record<string, string> = {}): boolean {
+  const file = join(root, 'node_modules', script);
+  const ran = spawnSync(process.execPath, [file, ...args], {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, ...env },
+  });
+  return ran.status === 0;
+}
+
+function note(suite: string, counts: Counts): void {
+  all.passed += counts.passed;
+  all.failed += counts.failed;
+  all.skipped += counts.skipped;
+  console.log(
+    `${counts.failed === 0 ? 'ok  ' : 'FAIL'} ${suite}: ${counts.passed} passed, ${counts.failed} failed, ${counts.skipped} skipped`,
   );
 }
 
-function check(name: string, script: string, args: string[]): void {
+function check(suite: string, script: string, ...args: string[]): void {
   const good = run(script, args);
-  console.log(`${good ? 'ok  ' : 'FAIL'} ${name}`);
-  if (good) passed += 1;
-  else failed += 1;
+  note(suite, { passed: good ? 1 : 0, failed: good ? 0 : 1, skipped: 0 });
 }
 
-check('format and lint', '@biomejs/biome/bin/biome', ['check', '.']);
-check('types', 'typescript/bin/tsc', ['--noEmit']);
-check('the window builds', 'vite/bin/vite.js', ['build', '--logLevel', 'warn']);
-
-const report = join(tmpdir(), `crownwheel-tests-${process.pid}.json`);
-const green = run('vitest/vitest.mjs', ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`]);
-try {
-  const counts = JSON.parse(readFileSync(report, 'utf8')) as Record<string, number>;
-  passed += counts.numPassedTests ?? 0;
-  failed += counts.numFailedTests ?? 0;
-  skipped += (counts.numPendingTests ?? 0) + (counts.numTodoTests ?? 0);
-  // A file that does not even load has no failed test of its own.
-  if (!green && counts.numFailedTests === 0) failed += 1;
-} catch {
-  console.log('FAIL vitest left no report');
-  failed += 1;
+/** A runner's own counts. A runner that ends badly without a failed test (a file that does not load) has failed once. */
+function counted(suite: string, good: boolean, report: string, read: (figures: never) => Counts): void {
+  let counts: Counts = { passed: 0, failed: 0, skipped: 0 };
+  if (existsSync(report)) counts = read(JSON.parse(readFileSync(report, 'utf8')) as never);
+  const ran = counts.passed + counts.failed + counts.skipped > 0;
+  note(suite, (good && ran) || counts.failed > 0 ? counts : { ...counts, failed: 1 });
 }
-rmSync(report, { force: true });
 
-console.log(`${passed} passed, ${failed} failed, ${skipped} skipped`);
-process.exit(failed === 0 ? 0 : 1);
+/** A browser of this machine; on Debian, for root, it is installed where it is missing. */
+function browser(): string | null {
+  if (findChromium() === null && existsSync('/etc/debian_version') && process.getuid?.() === 0) {
+    console.log("No browser here: installing Debian's chromium.");
+    spawnSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
+    spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], { stdio: 'ignore' });
+  }
+  return findChromium();
+}
+
+check('format and lint', '@biomejs/biome/bin/biome', 'check', '.');
+check('types', 'typescript/bin/tsc', '--noEmit');
+check('unused code', 'knip/bin/knip.js');
+check('the window builds', 'vite/bin/vite.js', 'build', '--logLevel', 'warn');
+const desktop = ['build', '--logLevel', 'warn', '--config', 'electron/vite.main.config.ts'];
+check('the desktop side builds', 'vite/bin/vite.js', ...desktop);
+check('the preload builds', 'vite/bin/vite.js', ...desktop, '--mode', 'preload');
+
+const units = join(reports, 'vitest.json');
+const unitsGood = run('vitest/vitest.mjs', [
+  'run',
+  '--reporter=default',
+  '--reporter=json',
+  `--outputFile.json=${units}`,
+]);
+counted('tests', unitsGood, units, (figures: Record<string, number>) => ({
+  passed: figures.numPassedTests ?? 0,
+  failed: figures.numFailedTests ?? 0,
+  skipped: (figures.numPendingTests ?? 0) + (figures.numTodoTests ?? 0),
+}));
+
+if (browser() === null) {
+  console.log(HOW_TO_GET_A_BROWSER);
+  note('end to end, in the browser host', { passed: 0, failed: 1, skipped: 0 });
+} else {
+  const ends = join(reports, 'playwright.json');
+  const env = { PLAYWRIGHT_JSON_OUTPUT_NAME: ends };
+  const endsGood = run('@playwright/test/cli.js', ['test', '--reporter=list,json'], env);
+  counted('end to end, in the browser host', endsGood, ends, (figures: { stats: Record<string, number> }) => ({
+    passed: (figures.stats.expected ?? 0) + (figures.stats.flaky ?? 0),
+    failed: figures.stats.unexpected ?? 0,
+    skipped: figures.stats.skipped ?? 0,
+  }));
+}
+
+rmSync(reports, { recursive: true });
+console.log(`${all.passed} passed, ${all.failed} failed, ${all.skipped} skipped`);
+process.exit(all.failed === 0 ? 0 : 1);

@@ -1,0 +1,21 @@
+import { defineConfig } from '@playwright/test';
+import { findChromium, HOW_TO_GET_A_BROWSER } from './electron/chromium.ts';
+
+const browser = findChromium();
+if (browser === null) throw new Error(HOW_TO_GET_A_BROWSER);
+
+/** End to end, in a browser of this machine; every test has a host and a shop of its own. */
+export default defineConfig({
+  testDir: 'tests/e2e',
+  testMatch: '**/*.spec.ts',
+  fullyParallel: true,
+  workers: 2,
+  timeout: 60_000,
+  forbidOnly: true,
+  outputDir: 'test-results',
+  use: {
+    launchOptions: { executablePath: browser },
+    viewport: { width: 1440, height: 900 },
+    trace: 'retain-on-failure',
+  },
+});
