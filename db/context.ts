@@ -1,6 +1,6 @@
 import type { Transaction } from 'kysely';
 import type { z } from 'zod';
-import type { OperationName, Operations, OutputOf, ParsedInputOf } from '../core/contract/index.ts';
+import type { OperationName, OutputOf, ParsedInputOf } from '../core/contract/index.ts';
 import type { shopSettings } from '../core/contract/shop.ts';
 import type { Tables } from './tables.ts';
 import type { Writer } from './writer.ts';
@@ -33,4 +33,3 @@ export interface Context {
 
 export type Handler<N extends OperationName> = (input: ParsedInputOf<N>, context: Context) => Promise<OutputOf<N>>;
 export type Handlers = { readonly [N in OperationName]?: Handler<N> };
-export type { Operations };

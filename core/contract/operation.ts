@@ -3,13 +3,6 @@ import type { z } from 'zod';
 /** Who may: anyone (nobody need be signed in), crew (anybody with a code), desk (desk and owner), owner. */
 export type May = 'anyone' | 'crew' | 'desk' | 'owner';
 
-export interface Operation<I extends z.ZodType = z.ZodType, O extends z.ZodType = z.ZodType> {
-  readonly kind: 'ask' | 'do';
-  readonly input: I;
-  readonly output: O;
-  readonly may: May;
-}
-
 /** An operation that only reads. */
 export function ask<I extends z.ZodType, O extends z.ZodType>(may: May, input: I, output: O) {
   return { kind: 'ask', may, input, output } as const;

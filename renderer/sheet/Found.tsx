@@ -28,12 +28,12 @@ export function Found({ order, locked }: { readonly order: Order; readonly locke
   return (
     <div className="say">
       <div>
-        <h4>{t('sheet.says')}</h4>
+        <h2 className="h4">{t('sheet.says')}</h2>
         <p className="said">“{order.complaint}”</p>
         {order.when.length === 0 ? null : <p className="small ink-2">{order.when.join(', ')}</p>}
       </div>
       <div>
-        <h4>{t('sheet.found')}</h4>
+        <h2 className="h4">{t('sheet.found')}</h2>
         {order.findings.map((finding) => (
           <div className="finding" key={finding.id}>
             <SheetCell

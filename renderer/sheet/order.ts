@@ -8,7 +8,7 @@ export type Line = Job['lines'][number];
 export type Decision = Order['decisions'][number];
 
 /** Where the yes can be read: a cell saves by a revision and hears back. */
-export type Saving = Promise<CallAnswer<unknown>>;
+type Saving = Promise<CallAnswer<unknown>>;
 
 /** The invoice of an order, where there is one: then its sheet is closed. */
 export function invoiceOf(order: Order): Order['papers'][number] | undefined {
