@@ -5,6 +5,7 @@ import './look/fonts.css';
 import './look/tokens.css';
 import './look/base.css';
 import './look/frame.css';
+import './look/controls.css';
 import './look/parts.css';
 import './look/sheet-parts.css';
 

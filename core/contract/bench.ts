@@ -14,7 +14,7 @@ import {
   seenAmount,
   words,
 } from './scalars.ts';
-import { nextMove, openClock } from './sheet.ts';
+import { nextMove, openClock } from './whole-order.ts';
 
 /** One step of a job book entry. All figures are the shop's own, with their source named. */
 export const step = z.strictObject({

@@ -5,7 +5,7 @@ import { stepsOf } from '../order/facts.ts';
 import { loadOrder } from '../order/load.ts';
 import { signedIn } from '../people.ts';
 import { badInput, held, notAllowed, notFound } from '../refusal.ts';
-import { heldUnlessCovered, jobRow, openSheet } from './sheet.ts';
+import { heldUnlessCovered, jobRow, openSheet } from './on-the-sheet.ts';
 
 /** Whose clock is meant: one's own, or another's, which only desk and owner may touch. */
 function whose(context: Context, personId: string | null): string {

@@ -5,7 +5,7 @@ import type { BookContent } from '../order/facts.ts';
 import { lastTimes } from '../order/last-times.ts';
 import { signedIn } from '../people.ts';
 import { badInput, notFound, Refusal } from '../refusal.ts';
-import { addJob } from './sheet.ts';
+import { addJob } from './on-the-sheet.ts';
 
 async function current(context: Context, id: string) {
   const row = await context.tx

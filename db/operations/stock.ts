@@ -5,7 +5,7 @@ import { foldPlate, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
 import { signedIn } from '../people.ts';
 import { badInput, held, notFound } from '../refusal.ts';
-import { heldUnlessCovered } from './sheet.ts';
+import { heldUnlessCovered } from './on-the-sheet.ts';
 
 async function partRow(context: Context, id: string) {
   const part = await context.tx.selectFrom('part').selectAll().where('id', '=', id).executeTakeFirst();

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { atTheDoor, declinedWork } from '../../core/contract/desk.ts';
 import type { OutputOf } from '../../core/contract/index.ts';
-import type { lineFields } from '../../core/contract/sheet.ts';
+import type { lineFields } from '../../core/contract/whole-order.ts';
 import { scale } from '../../core/money/money.ts';
 import type { Context } from '../context.ts';
 import { settingsOf } from '../people.ts';

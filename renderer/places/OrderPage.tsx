@@ -20,6 +20,7 @@ import { useAsk } from '../state/use-ask.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
 import '../sheet/sheet.css';
+import '../sheet/beside.css';
 
 interface Props {
   readonly id: string;

@@ -1,14 +1,10 @@
 import type { OutputOf } from '../../core/contract/index.ts';
-import type { CallAnswer } from '../state/transport.ts';
 
 /** An order with everything that stands on its sheet. */
 export type Order = OutputOf<'order.get'>;
 export type Job = Order['jobs'][number];
 export type Line = Job['lines'][number];
 export type Decision = Order['decisions'][number];
-
-/** Where the yes can be read: a cell saves by a revision and hears back. */
-type Saving = Promise<CallAnswer<unknown>>;
 
 /** The invoice of an order, where there is one: then its sheet is closed. */
 export function invoiceOf(order: Order): Order['papers'][number] | undefined {

@@ -82,6 +82,7 @@ test('the order stands on Today with its next move, and opens as its sheet', asy
   await enter(shop, page);
   await expect(page.getByRole('main')).toContainText('KTB 4471');
   await page.getByRole('main').getByText('KTB 4471').first().click();
-  await expect(page.getByRole('main')).toContainText('Find the whine');
-  await expect(page.locator('body')).toContainText('115.20');
+  await expect(page.getByRole('textbox', { name: /job A/i })).toHaveValue('Find the whine');
+  // 96.00 labour + 4.80 supplies (5 %) + 20.16 tax (20 %)
+  await expect(page.locator('body')).toContainText('120.96');
 });
