@@ -1,11 +1,22 @@
 import type { z } from 'zod';
 import { benchRoom } from './bench.ts';
 import { deskRoom } from './desk.ts';
+import { quotesRoom } from './quotes.ts';
 import { sheetRoom } from './sheet.ts';
 import { shopRoom } from './shop.ts';
+import { shopListsRoom } from './shop-lists.ts';
+import { stockRoom } from './stock.ts';
 
 /** Every operation of the program. Every door goes through this map. */
-export const operations = { ...shopRoom, ...deskRoom, ...sheetRoom, ...benchRoom };
+export const operations = {
+  ...shopRoom,
+  ...deskRoom,
+  ...sheetRoom,
+  ...quotesRoom,
+  ...benchRoom,
+  ...stockRoom,
+  ...shopListsRoom,
+};
 
 export type Operations = typeof operations;
 export type OperationName = keyof Operations;

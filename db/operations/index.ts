@@ -6,9 +6,12 @@ import { findHandlers } from './find.ts';
 import { jobBookHandlers } from './job-book.ts';
 import { listHandlers } from './lists.ts';
 import { paperHandlers } from './papers.ts';
+import { quoteHandlers } from './quotes.ts';
 import { sheetHandlers } from './sheet.ts';
 import { shopHandlers } from './shop.ts';
+import { shopListsHandlers } from './shop-lists.ts';
 import { stockHandlers } from './stock.ts';
+import { stockListHandlers } from './stock-list.ts';
 import { todayHandlers } from './today.ts';
 import { yesHandlers } from './yes.ts';
 
@@ -24,6 +27,9 @@ export const handlers: Handlers = {
   ...jobBookHandlers,
   ...listHandlers,
   ...paperHandlers,
+  ...quoteHandlers,
   ...todayHandlers,
   ...careHandlers,
+  ...stockListHandlers,
+  ...shopListsHandlers,
 };
