@@ -18,7 +18,9 @@ export interface MoveFacts {
   readonly quoteStands: boolean;
   readonly quoteSent: boolean;
   readonly triedAt: number | null;
-  readonly clockRunning: boolean;
+  /** Since when somebody is on it: the earliest clock that runs. */
+  readonly clockOnAt: number | null;
+  /** The end of the last work on it. */
   readonly clockedAt: number | null;
   readonly forgottenClocks: number;
   /** Parts and outside work ordered and not here, with the earliest day due. */
@@ -77,18 +79,20 @@ export function nextMove(facts: MoveFacts, now: number): NextMove {
       ? move('customer', 'collect', facts.cancelledAt)
       : move('nobody', 'cancelled', facts.cancelledAt);
   }
-  if (facts.handedOverAt !== null)
-    return facts.jobs > 0
-      ? move('ours', 'close-out', facts.handedOverAt)
+  if (facts.handedOverAt !== null) {
+    if (facts.jobs > 0) return move('ours', 'close-out', facts.handedOverAt);
+    return facts.balance < 0
+      ? move('ours', 'give-back', facts.handedOverAt, { balance: -facts.balance })
       : move('nobody', 'left-without-work', facts.handedOverAt);
+  }
   if (facts.arrivedAt === null) {
     const due = facts.bookedFor;
     return due !== null && due < now
       ? move('customer', 'was-expected', due)
       : move('customer', 'bring-it-in', facts.openedAt);
   }
-  if (facts.clockRunning)
-    return move('ours', facts.jobs > facts.held ? 'work-goes-on' : 'looking', facts.clockedAt ?? facts.arrivedAt);
+  if (facts.clockOnAt !== null)
+    return move('ours', facts.jobs > facts.held ? 'work-goes-on' : 'looking', facts.clockOnAt);
   if (facts.jobs === 0)
     return facts.findings > 0
       ? move('ours', 'write-up-quote', facts.arrivedAt)
@@ -98,8 +102,10 @@ export function nextMove(facts: MoveFacts, now: number): NextMove {
       return move('ours', 'ring-about-excess', facts.clockedAt ?? facts.arrivedAt);
     if (facts.quotedAt === null || !facts.quoteStands)
       return move('ours', facts.anyYes ? 'ring-about-extra' : 'write-up-quote', facts.triedAt ?? facts.arrivedAt);
-    if (!facts.quoteSent && facts.triedAt === null) return move('ours', 'send-quote', facts.quotedAt);
-    return move('customer', 'say-yes', facts.triedAt ?? facts.quotedAt);
+    // A try before this quote told nobody of it.
+    const told = facts.triedAt !== null && facts.triedAt >= facts.quotedAt ? facts.triedAt : null;
+    if (!facts.quoteSent && told === null) return move('ours', 'send-quote', facts.quotedAt);
+    return move('customer', 'say-yes', told ?? facts.quotedAt);
   }
   if (facts.awaited)
     return move('supplier', 'deliver', facts.awaited.orderedAt, {

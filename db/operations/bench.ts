@@ -1,3 +1,4 @@
+import { missingEntries } from '../../core/bench/torque.ts';
 import { codeFits } from '../code.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
@@ -114,8 +115,8 @@ export const benchHandlers: Handlers = {
           step.n < n && step.hold !== '' && (last === null || last.state === 'open' || last.state === 'failed'),
       );
       if (stop) throw held([{ what: 'hold-point', with: { step: stop.step.n, hold: stop.step.hold } }]);
-      if (entered < found.needed)
-        throw held([{ what: 'torque-missing', with: { step: n, missing: found.needed - entered } }]);
+      const missing = missingEntries(found.group, entered);
+      if (missing > 0) throw held([{ what: 'torque-missing', with: { step: n, missing } }]);
       if (found.step.second === 'signs' && second === null) throw held([{ what: 'second-missing', with: { step: n } }]);
     }
     if (second) {

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { missingEntries, type TorqueGroup } from '../../core/bench/torque.ts';
 import type { bookJobContent } from '../../core/contract/bench.ts';
 import { type NextMove, nextMove } from '../../core/order/next.ts';
 import { type Stop, stopsOf } from '../../core/order/stops.ts';
@@ -15,8 +16,11 @@ export function stepsOf(loaded: Loaded, jobId: string) {
   const content = JSON.parse(version.content) as BookContent;
   return content.steps.map((step) => {
     const last = loaded.steps.findLast((row) => row.job_id === jobId && row.step === step.n);
-    const needed = step.torque ? step.torque.count * step.torque.sides * step.torque.stages.length : 0;
-    return { step, last: last ?? null, needed };
+    const { torque } = step;
+    const group: TorqueGroup = torque
+      ? { fasteners: torque.count * torque.sides, stages: torque.stages.length }
+      : { fasteners: 0, stages: 0 };
+    return { step, last: last ?? null, group };
   });
 }
 
@@ -48,8 +52,8 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned): Stop[] {
       .filter((move) => move.line_id === null || !lineIds.has(move.line_id))
       .map((move) => move.words),
     torqueMissing: open
-      .filter(({ needed, last }) => needed > (last?.entered ?? 0))
-      .map(({ job, step, needed, last }) => ({ job, step: step.n, missing: needed - (last?.entered ?? 0) })),
+      .map(({ job, step, group, last }) => ({ job, step: step.n, missing: missingEntries(group, last?.entered ?? 0) }))
+      .filter(({ missing }) => missing > 0),
     secondMissing: open
       .filter(({ step, last }) => step.second === 'signs' && (last?.second_id ?? null) === null)
       .map(({ job, step }) => ({ job, step: step.n })),
@@ -101,7 +105,10 @@ export function nextOf(loaded: Loaded, reckoned: Reckoned, now: number, today: s
       quoteStands: quote?.gross === reckoned.totals.gross,
       quoteSent: loaded.sent.some((row) => row.paper_id === quote?.id),
       triedAt: loaded.tries.at(-1)?.at ?? null,
-      clockRunning: loaded.running.some((clock) => clock.kind === 'work'),
+      clockOnAt: loaded.running.reduce<number | null>(
+        (first, clock) => (clock.kind === 'work' ? Math.min(first ?? clock.on_at, clock.on_at) : first),
+        null,
+      ),
       clockedAt: lastOff,
       forgottenClocks: forgottenEntries(loaded).length,
       awaited: first
