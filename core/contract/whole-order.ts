@@ -181,6 +181,9 @@ export const yesAgainstSheet = z.strictObject({
   /** Jobs without a yes, with the sum they add. */
   held: z.array(z.strictObject({ jobId: id, letter: z.string(), title: z.string() })),
   heldSum: amount,
+  /** The most that the customer wants to spend, and by how much the sheet is over it. */
+  ownMaximum: amount.nullable(),
+  overMaximum: amount,
   inside: z.boolean(),
 });
 
@@ -252,6 +255,8 @@ export const wholeOrder = z.strictObject({
   ownMaximum: amount.nullable(),
   poNumber: z.string(),
   poRequired: z.boolean(),
+  /** Whoever pays is exempt from tax. */
+  taxExempt: z.boolean(),
   oldPartsAnswer: z.string(),
   booking: z.strictObject({ bay: z.string(), day: civilDate, from: z.string(), hours: z.int() }).nullable(),
   findings: z.array(finding),

@@ -1,6 +1,8 @@
-import type { LineKind, MoneyRules, Reduction, Sheet, SheetJob, Tax } from '../../core/money/line.ts';
+import type { Reduction, Sheet, SheetJob } from '../../core/money/line.ts';
 import { money } from '../../core/money/money.ts';
+import { rulesOf } from '../../core/money/shop-rules.ts';
 import { reckonSheet } from '../../core/money/totals.ts';
+import type { AllowanceRule } from '../../core/order/allowance.ts';
 import { yesAgainstSheet } from '../../core/order/yes.ts';
 import type { Settings } from '../context.ts';
 import type { JobRow, LineRow } from '../tables.ts';
@@ -9,29 +11,6 @@ import type { Loaded } from './load.ts';
 /** The letters of the jobs as garages put them on paper: A to Z, then AA. */
 export const letterOf = (place: number): string =>
   place < 26 ? String.fromCharCode(65 + place) : `${letterOf(Math.floor(place / 26) - 1)}${letterOf(place % 26)}`;
-
-/** The shop's money rules, as the totals take them. */
-export function rulesOf(settings: Settings): MoneyRules {
-  const taxes: Partial<Record<LineKind, Tax[]>> = {};
-  for (const tax of settings.taxes) {
-    for (const kind of tax.kinds) {
-      const all = taxes[kind] ?? [];
-      all.push({ id: tax.id, name: tax.name, ratePpm: tax.ratePpm });
-      taxes[kind] = all;
-    }
-  }
-  const rule = settings.supplies;
-  const amount = (sum: number | null) => (sum === null ? null : money(sum));
-  return {
-    taxes,
-    prices: settings.prices,
-    taxRounding: settings.taxRounding,
-    supplies:
-      rule.mode === 'itemise'
-        ? rule
-        : { mode: 'percent', bp: rule.bp, cap: amount(rule.cap), floor: amount(rule.floor) },
-  };
-}
 
 const MINUTE = 60_000;
 
@@ -106,11 +85,15 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
       .map((row) => ({ jobId: row.job_id, answer: row.answer })),
   }));
   const { overrun } = settings;
-  const yes = yesAgainstSheet(sheet, rules, decisions, {
+  const rule: AllowanceRule = {
     ...overrun,
     fixed: money(overrun.fixed),
     cap: overrun.cap === null ? null : money(overrun.cap),
-  });
+  };
+  const yes = yesAgainstSheet(sheet, rules, decisions, rule);
+  const maximum = loaded.order.own_maximum;
+  /** By how much the sheet is over the most that the customer wants to spend; 0 when inside or when none was named. */
+  const overMaximum = maximum === null ? 0 : Math.max(0, totals.gross - maximum);
   /** Jobs outside the sum, each reckoned as a sheet of its own without discounts. */
   const asideJobs = loaded.jobs.filter(out);
   const aside = new Map(
@@ -119,7 +102,7 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
       reckonSheet({ ...sheetOf([job]), discounts: [] }, rules).jobs.get(job.id) ?? money(0),
     ]),
   );
-  return { sheet, rules, totals, yes, inSum, asideJobs, aside, answers, onSheet };
+  return { sheet, rules, totals, decisions, rule, yes, overMaximum, inSum, asideJobs, aside, answers, onSheet };
 }
 
 export type Reckoned = ReturnType<typeof reckonOrder>;

@@ -58,6 +58,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
     ownMaximum: seen(order.own_maximum),
     poNumber: order.po_number,
     poRequired: (payer ?? customer).po_required === 1,
+    taxExempt: (payer ?? customer).tax_exempt !== '',
     oldPartsAnswer: order.old_parts_answer,
     booking: loaded.booking
       ? {
@@ -117,6 +118,8 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
             coveredTotal: yes.coveredTotal,
             coveredExcess: yes.coveredExcess,
             heldSum: yes.heldSum,
+            ownMaximum: order.own_maximum,
+            overMaximum: reckoned.overMaximum,
           }
         : {}),
     },
