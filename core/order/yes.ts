@@ -1,5 +1,5 @@
-import type { MoneyRules, Sheet, SheetJob } from '../money/line.ts';
-import { type Money, money } from '../money/money.ts';
+import type { MoneyRules, Sheet, SheetJob, SheetTotals } from '../money/line.ts';
+import { type Money, money, scale } from '../money/money.ts';
 import { reckonSheet } from '../money/totals.ts';
 import { type AllowanceRule, allowance } from './allowance.ts';
 
@@ -32,7 +32,8 @@ export interface YesAgainstSheet {
 /**
  * The yes against the sheet. A job is covered when a yes names it and no later no or later does; scope never rides on
  * money. The covered jobs are reckoned as a sheet of their own (fees and discounts anew) and held against the ceiling and
- * the allowance, which is for drift of the same scope. Minor units, tax in; the allowance on the rule's own base.
+ * the allowance, which is for drift of the same scope. Minor units, tax in; the sums of a rule before tax are brought to
+ * that by the tax of the covered jobs.
  */
 export function yesAgainstSheet(
   sheet: Sheet,
@@ -50,7 +51,7 @@ export function yesAgainstSheet(
   const only = (jobs: readonly SheetJob[]): Sheet => ({ ...sheet, jobs });
   const whole = reckonSheet(sheet, rules);
   const mine = reckonSheet(only(sheet.jobs.filter((job) => covered.has(job.id))), rules);
-  const drift = allowance({ ...rule, base: 'gross' }, ceiling, mine.gross);
+  const drift = allowance(withTax(rule, mine), ceiling, mine.gross);
   const heldJobs = sheet.jobs.filter((job) => !covered.has(job.id)).map((job) => job.id);
   const coveredExcess = drift.mustAsk ? drift.excess : money(0);
   return {
@@ -64,5 +65,16 @@ export function yesAgainstSheet(
     heldJobs,
     heldSum: money(whole.gross - mine.gross),
     inside: heldJobs.length === 0 && coveredExcess === 0,
+  };
+}
+
+/** A rule whose sums are before tax, with the tax that the covered jobs bear; a percentage is the same on both sides. */
+function withTax(rule: AllowanceRule, { net, gross }: SheetTotals): AllowanceRule {
+  if (rule.base === 'gross' || net <= 0) return { ...rule, base: 'gross' };
+  return {
+    ...rule,
+    base: 'gross',
+    fixed: scale(rule.fixed, gross, net),
+    cap: rule.cap === null ? null : scale(rule.cap, gross, net),
   };
 }
