@@ -29,13 +29,6 @@ export function MoneyRow({ draft, change, errors }: Props) {
           inputMode="decimal"
           error={errors.hour ?? null}
         />
-        <Field
-          label={t('start.nextInvoice')}
-          value={draft.nextInvoice}
-          onChange={(nextInvoice) => change({ nextInvoice })}
-          inputMode="numeric"
-          error={errors.nextInvoice ?? null}
-        />
         <Choice
           label={t('start.prices')}
           value={draft.prices}

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useKey } from '../../frame/keys.ts';
-import { Page } from '../../frame/Page.tsx';
+import { Mark } from '../../frame/Mark.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { useShop } from '../../state/shop.ts';
@@ -9,15 +9,17 @@ import { errorSentence, problemSentence } from '../../words/error-sentence.ts';
 import { listWords } from '../../words/list.ts';
 import { t } from '../../words/t.ts';
 import { Talk } from '../book-in/Talk.tsx';
+import { Beside } from './Beside.tsx';
 import { emptySetUp, errorsOf, type SetUpDraft, setUpOf } from './draft.ts';
 import { MoneyRow } from './MoneyRow.tsx';
+import { PapersRow } from './PapersRow.tsx';
 import { PeopleRow } from './PeopleRow.tsx';
 import { WhereRow } from './WhereRow.tsx';
 import { WhoRow } from './WhoRow.tsx';
 import { YesRow } from './YesRow.tsx';
 import './set-up.css';
 
-/** First start on one page: where, who, money, yes, people. Ctrl Enter opens the garage. */
+/** First start on one page: where, who, money, yes, people, papers; beside it the invoice. Ctrl Enter opens the garage. */
 export function SetUp() {
   const shop = useShop();
   const setUp = useDo('shop.setUp');
@@ -40,51 +42,61 @@ export function SetUp() {
   useKey('Ctrl+Enter', () => void go());
 
   const { error } = setUp;
+  const wrongs = Object.keys(errors).length;
   return (
-    <div className="set-up">
-      <Page
-        title={t('start.title')}
-        words={t('start.words')}
-        foot={
-          <>
-            {error === null ? null : (
-              <Notice what={t('start.notOpened')}>
-                {error.code === 'bad-input'
-                  ? error.fields
-                      .map((field) => `${field.path}: ${problemSentence(field.problem, field.with)}`)
-                      .join('. ')
-                  : errorSentence(error)}
-              </Notice>
-            )}
-            <div className="place-foot">
-              <p aria-live="polite">
-                <b>{footWords(draft)}</b>
-                <br />
-                <span className="ink-2">{openWords(draft)}</span>
-              </p>
-              <Button kind="go" keys="Ctrl Enter" onClick={() => void go()} disabled={setUp.busy}>
-                {t('start.go')}
-              </Button>
-            </div>
-          </>
-        }
-      >
-        <WhereRow draft={draft} change={change} errors={errors} />
-        <WhoRow draft={draft} change={change} errors={errors} />
-        <MoneyRow draft={draft} change={change} errors={errors} />
-        <YesRow draft={draft} change={change} errors={errors} />
-        <PeopleRow draft={draft} change={change} errors={errors} />
-        <Talk head={t('start.kept')}>
-          <p>
-            <b>{shop?.folder}</b>
-            <br />
-            <span className="small ink-2">
-              {t('start.stays')} {shop?.practice ? t('start.practice') : null}
-            </span>
-          </p>
-        </Talk>
-      </Page>
-    </div>
+    <main className="set-up">
+      <div className="set-up-top">
+        <Mark />
+        <b>{t('frame.program')}</b>
+        <span>{t('start.stays')}</span>
+      </div>
+      <div className="set-up-both">
+        <div className="page">
+          <div className="page-head">
+            <h1>{t('start.title')}</h1>
+            <p>{t('start.words')}</p>
+          </div>
+          <WhereRow draft={draft} change={change} errors={errors} />
+          <WhoRow draft={draft} change={change} errors={errors} />
+          <MoneyRow draft={draft} change={change} errors={errors} />
+          <YesRow draft={draft} change={change} errors={errors} />
+          <PeopleRow draft={draft} change={change} errors={errors} />
+          <PapersRow draft={draft} change={change} errors={errors} />
+          <Talk head={t('start.kept')}>
+            <p>
+              <b className="set-up-folder">{shop?.folder}</b>
+              <br />
+              <span className="small ink-2">
+                <b className="in-heed">{t('start.secondPlaceHead')}</b> {t('start.secondPlace')}{' '}
+                {shop?.practice ? t('start.practice') : null}
+              </span>
+            </p>
+          </Talk>
+        </div>
+        <Beside draft={draft} change={change} />
+      </div>
+      {error === null ? null : (
+        <Notice what={t('start.notOpened')}>
+          {error.code === 'bad-input'
+            ? error.fields.map((field) => `${field.path}: ${problemSentence(field.problem, field.with)}`).join('. ')
+            : errorSentence(error)}
+        </Notice>
+      )}
+      <div className="place-foot">
+        <p aria-live="polite">
+          <b>{footWords(draft)}</b>
+          <br />
+          {wrongs > 0 ? (
+            <span className="in-stop">{t('start.wrongFields', { n: wrongs })}</span>
+          ) : (
+            <span className="ink-2">{openWords(draft)}</span>
+          )}
+        </p>
+        <Button kind="go" keys="Ctrl Enter" onClick={() => void go()} disabled={setUp.busy}>
+          {t('start.go')}
+        </Button>
+      </div>
+    </main>
   );
 }
 
@@ -104,6 +116,9 @@ function openWords(draft: SetUpDraft): string {
     draft.address.trim() === '' ? t('start.openAddress') : '',
     taxes.length === 0 ? t('start.openTax') : '',
     taxes.some((tax) => tax.source.trim() === '' || tax.checkedOn === '') ? t('start.openSource') : '',
+    draft.overCheckedOn === '' ? t('start.openRule') : '',
+    draft.notices.trim() === '' ? t('start.openNotices') : '',
+    draft.logo === null ? t('start.openMark') : '',
   ].filter((what) => what !== '');
   return open.length === 0 ? t('start.nothingOpen') : t('start.stillOpen', { what: listWords(open) });
 }

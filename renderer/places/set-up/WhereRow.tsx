@@ -1,5 +1,7 @@
+import { useId, useState } from 'react';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { amountText, wholeText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { Pick, Talk } from '../book-in/Talk.tsx';
 import { countryName, USAGES, usageOf } from './countries.ts';
@@ -11,8 +13,11 @@ interface Props {
   readonly errors: Errors;
 }
 
-/** Where: a country fills what does no harm, and each of it may be changed. */
+/** Where: a country fills what does no harm, says so in a sentence, and each of it may be changed. */
 export function WhereRow({ draft, change, errors }: Props) {
+  const [opened, open] = useState(false);
+  const zones = useId();
+  const wrong = errors.currency !== undefined || errors.zone !== undefined;
   const go = (country: string) => {
     const usage = usageOf(country);
     if (usage === undefined) return;
@@ -29,18 +34,70 @@ export function WhereRow({ draft, change, errors }: Props) {
           onChange={go}
         />
         <Field
+          label={t('start.zone')}
+          value={draft.zone}
+          onChange={(zone) => change({ zone })}
+          maxLength={60}
+          list={zones}
+          error={errors.zone ?? null}
+        />
+        <datalist id={zones}>
+          {Intl.supportedValuesOf('timeZone').map((zone) => (
+            <option key={zone} value={zone} />
+          ))}
+        </datalist>
+      </div>
+      <p className="small">
+        <b>{t('start.fromCountryHead')}</b> {usageSentence(draft)}{' '}
+        <button type="button" className="link" aria-expanded={opened || wrong} onClick={() => open(!opened)}>
+          {t(opened ? 'start.changeNone' : 'start.changeOne')}
+        </button>
+      </p>
+      {opened || wrong ? <Usages draft={draft} change={change} errors={errors} /> : null}
+    </Talk>
+  );
+}
+
+function usageSentence(draft: SetUpDraft): string {
+  return t('start.usage', {
+    sum: `${draft.currency} ${amountText(123_456, { ...draft, zone: 'UTC', language: 'en' })}`,
+    tax: t(draft.prices === 'inclusive' ? 'start.usageInclusive' : 'start.usageExclusive'),
+    paper: draft.paper,
+    distance: t(draft.distance === 'km' ? 'start.kilometres' : 'start.miles'),
+    torque: draft.torque,
+  });
+}
+
+function Usages({ draft, change, errors }: Props) {
+  const figure = wholeText(1234, { ...draft, zone: 'UTC', language: 'en' });
+  return (
+    <>
+      <div className="side-by-side">
+        <Field
           label={t('start.currency')}
           value={draft.currency}
           onChange={(currency) => change({ currency: currency.toUpperCase() })}
           maxLength={3}
           error={errors.currency ?? null}
         />
-        <Field
-          label={t('start.zone')}
-          value={draft.zone}
-          onChange={(zone) => change({ zone })}
-          maxLength={60}
-          error={errors.zone ?? null}
+        <Choice
+          label={t('start.decimal')}
+          value={draft.decimal}
+          options={[
+            { value: '.', words: '0.50' },
+            { value: ',', words: '0,50' },
+          ]}
+          onChange={(decimal) =>
+            change({ decimal, ...(draft.group === decimal ? { group: decimal === ',' ? '.' : ',' } : {}) })
+          }
+        />
+        <Pick
+          label={t('start.group', { figure })}
+          value={draft.group}
+          options={([',', '.', ' ', ''] as const)
+            .filter((sign) => sign !== draft.decimal)
+            .map((sign) => ({ value: sign, words: `1${sign}234` }))}
+          onChange={(sign) => change({ group: ([',', '.', ' '] as const).find((one) => one === sign) ?? '' })}
         />
       </div>
       <div className="side-by-side">
@@ -72,7 +129,6 @@ export function WhereRow({ draft, change, errors }: Props) {
           onChange={(torque) => change({ torque })}
         />
       </div>
-      <p className="small ink-2">{t('start.fromCountry')}</p>
-    </Talk>
+    </>
   );
 }

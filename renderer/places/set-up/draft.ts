@@ -20,6 +20,8 @@ export interface PersonDraft {
   readonly code: string;
 }
 
+type Overrun = InputOf<'shop.setUp'>['settings']['overrun'];
+
 /** The page as typed. */
 export interface SetUpDraft extends Omit<Usage, 'code'> {
   readonly country: string;
@@ -32,10 +34,22 @@ export interface SetUpDraft extends Omit<Usage, 'code'> {
   readonly taxNumber: string;
   readonly hour: string;
   readonly nextInvoice: string;
+  readonly nextOrder: string;
+  readonly nextQuote: string;
+  readonly nextCreditNote: string;
+  readonly nextReceipt: string;
+  /** PNG as base64; null for none. */
+  readonly logo: string | null;
+  readonly language: 'en' | 'de';
+  /** Sentences printed on papers, a line each. */
+  readonly notices: string;
   readonly taxes: readonly TaxDraft[];
-  readonly overrun: 'none' | 'pct' | 'lesser';
+  readonly overrun: Overrun['mode'];
   readonly overPercent: string;
   readonly overSum: string;
+  readonly overCap: string;
+  readonly overBase: Overrun['base'];
+  readonly overEdge: Overrun['edge'];
   readonly overSource: string;
   readonly overCheckedOn: string;
   readonly people: readonly PersonDraft[];
@@ -54,17 +68,29 @@ export function emptySetUp(zone: string): SetUpDraft {
     country: code,
     zone,
     ...{ name: '', phone: '', email: '', address: '', registration: '', taxNumber: '' },
-    ...{ hour: '', nextInvoice: '1', taxes: [newTax('tax-1')] },
-    ...{ overrun: 'none', overPercent: '', overSum: '', overSource: '', overCheckedOn: '' },
+    ...{ hour: '', taxes: [newTax('tax-1')], logo: null, language: 'en', notices: '' },
+    ...{ nextInvoice: '1', nextOrder: '1', nextQuote: '1', nextCreditNote: '1', nextReceipt: '1' },
+    ...{ overrun: 'none', overPercent: '', overSum: '', overCap: '', overBase: 'gross', overEdge: 'inside' },
+    ...{ overSource: '', overCheckedOn: '' },
     people: [{ id: 'person-1', name: '', role: 'owner', code: '' }],
     bays: t('start.baysUsual'),
   };
 }
 
+export const NUMBERS = ['nextOrder', 'nextQuote', 'nextInvoice', 'nextCreditNote', 'nextReceipt'] as const;
+const MOST_NOTICES = 8;
+const LONGEST_NOTICE = 600;
+
+export const linesOf = (text: string): string[] =>
+  text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
 const typedTaxes = (draft: SetUpDraft) => draft.taxes.filter((tax) => `${tax.name}${tax.rate}`.trim() !== '');
 const typedPeople = (draft: SetUpDraft) =>
   draft.people.filter((person, at) => at === 0 || `${person.name}${person.code}`.trim() !== '');
-const sum = (text: string, draft: SetUpDraft) => parseMoney(text, currencyDigits(draft.currency) ?? 2);
+/** A sum as typed in the currency of the draft, or null. */
+export const sum = (text: string, draft: SetUpDraft) => parseMoney(text, currencyDigits(draft.currency) ?? 2);
 const isZone = (zone: string) => {
   try {
     return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== '';
@@ -80,14 +106,21 @@ export function errorsOf(draft: SetUpDraft): Errors {
   if (!isZone(draft.zone)) errors.zone = t('start.zoneWrong');
   if (currencyDigits(draft.currency) === null) errors.currency = t('start.currencyWrong');
   if ((sum(draft.hour, draft) ?? -1) < 0) errors.hour = t('start.hourWrong');
-  if (!/^[1-9]\d{0,8}$/.test(draft.nextInvoice.trim())) errors.nextInvoice = t('start.numberWrong');
+  for (const number of NUMBERS)
+    if (!/^[1-9]\d{0,8}$/.test(draft[number].trim())) errors[number] = t('start.numberWrong');
+  const notices = linesOf(draft.notices);
+  if (notices.length > MOST_NOTICES || notices.some((line) => line.length > LONGEST_NOTICE))
+    errors.notices = t('start.noticesWrong', { lines: MOST_NOTICES, signs: LONGEST_NOTICE });
   for (const tax of typedTaxes(draft)) {
     if (tax.name.trim() === '') errors[`${tax.id} name`] = t('start.taxNameNeeded');
     if (readPercent(tax.rate, 4) === null) errors[`${tax.id} rate`] = t('start.taxRateWrong');
     if (tax.kinds.length === 0) errors[`${tax.id} kinds`] = t('start.taxKindsNeeded');
   }
   if (draft.overrun !== 'none' && readPercent(draft.overPercent, 2) === null) errors.overPercent = t('start.overWrong');
-  if (draft.overrun === 'lesser' && (sum(draft.overSum, draft) ?? -1) < 0) errors.overSum = t('start.overSumWrong');
+  if ((draft.overrun === 'lesser' || draft.overrun === 'greater') && (sum(draft.overSum, draft) ?? -1) < 0)
+    errors.overSum = t('start.overSumWrong');
+  if (draft.overrun !== 'none' && draft.overCap.trim() !== '' && (sum(draft.overCap, draft) ?? -1) < 0)
+    errors.overCap = t('start.overSumWrong');
   const people = typedPeople(draft);
   const names = people.map((person) => person.name.trim().toLowerCase());
   for (const [at, person] of people.entries()) {
@@ -101,24 +134,21 @@ export function errorsOf(draft: SetUpDraft): Errors {
 
 /** The page as the shop takes it; call only where {@link errorsOf} is empty. */
 export function setUpOf(draft: SetUpDraft): InputOf<'shop.setUp'> {
-  const first = Number(draft.nextInvoice.trim());
+  const more = draft.overrun !== 'none';
   return {
     settings: {
       name: draft.name,
-      address: draft.address
-        .split('\n')
-        .filter((line) => line.trim() !== '')
-        .slice(0, 4),
+      address: linesOf(draft.address).slice(0, 4),
       phone: draft.phone,
       email: draft.email,
       registration: draft.registration,
       taxNumber: draft.taxNumber,
-      logoPng: null,
+      logoPng: draft.logo,
       currency: draft.currency,
       decimal: draft.decimal,
       group: draft.group,
       zone: draft.zone,
-      language: 'en',
+      language: draft.language,
       paper: draft.paper,
       distance: draft.distance,
       torque: draft.torque,
@@ -128,11 +158,11 @@ export function setUpOf(draft: SetUpDraft): InputOf<'shop.setUp'> {
       supplies: { mode: 'itemise' },
       overrun: {
         mode: draft.overrun,
-        bp: draft.overrun === 'none' ? 0 : (readPercent(draft.overPercent, 2) ?? 0),
-        fixed: draft.overrun === 'lesser' ? (sum(draft.overSum, draft) ?? 0) : 0,
-        cap: null,
-        base: 'gross',
-        edge: 'inside',
+        bp: more ? (readPercent(draft.overPercent, 2) ?? 0) : 0,
+        fixed: more && draft.overrun !== 'pct' ? (sum(draft.overSum, draft) ?? 0) : 0,
+        cap: more && draft.overCap.trim() !== '' ? sum(draft.overCap, draft) : null,
+        base: draft.overBase,
+        edge: draft.overEdge,
         source: draft.overSource,
         checkedOn: draft.overCheckedOn || null,
       },
@@ -149,8 +179,14 @@ export function setUpOf(draft: SetUpDraft): InputOf<'shop.setUp'> {
       followUpDays: 180,
       followUpDistance: 0,
       warranty: '',
-      notices: [],
-      firstNumbers: { order: 1, quote: 1, invoice: first, creditNote: 1, receipt: 1 },
+      notices: linesOf(draft.notices),
+      firstNumbers: {
+        order: Number(draft.nextOrder),
+        quote: Number(draft.nextQuote),
+        invoice: Number(draft.nextInvoice),
+        creditNote: Number(draft.nextCreditNote),
+        receipt: Number(draft.nextReceipt),
+      },
       planOpens: '08:00',
       planCloses: '18:00',
     },
