@@ -16,6 +16,7 @@ export default defineConfig({
   use: {
     launchOptions: { executablePath: browser },
     viewport: { width: 1440, height: 900 },
+    actionTimeout: 10_000,
     trace: 'retain-on-failure',
   },
 });

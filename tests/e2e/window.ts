@@ -1,6 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
 import { hrefOf } from '../../renderer/frame/router.ts';
 import { t } from '../../renderer/words/t.ts';
+import { readPages, textOf } from '../paper/read-back.ts';
 import { type Garage, PEOPLE, type PersonName } from './garage.ts';
 import { expect } from './shop-fixture.ts';
 
@@ -46,4 +47,14 @@ export async function typeCell(scope: Page | Locator, label: string, text: strin
 /** The sum on the sheet as the foot bar says it. */
 export async function expectOnSheet(page: Page, sum: string): Promise<void> {
   await expect(page.getByRole('region', { name: t('parts.yesUpTo') })).toContainText(`${t('parts.onTheSheet')}${sum}`);
+}
+
+/** Presses what opens a paper, and reads what comes with another reader than the program's. */
+export async function readPaper(page: Page, name: string): Promise<string> {
+  const [reader] = await Promise.all([page.waitForEvent('popup'), page.getByRole('button', { name }).click()]);
+  await reader.waitForURL(/\/papers\/.*\.pdf$/);
+  const answer = await page.request.get(reader.url());
+  await reader.close();
+  expect(answer.headers()['content-type']).toBe('application/pdf');
+  return (await readPages(new Uint8Array(await answer.body()))).map(textOf).join('\n');
 }
