@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { benchRoom } from './bench.ts';
+import { closeOutRoom } from './close-out.ts';
 import { deskRoom } from './desk.ts';
 import { quotesRoom } from './quotes.ts';
 import { sheetRoom } from './sheet.ts';
@@ -12,6 +13,7 @@ export const operations = {
   ...shopRoom,
   ...deskRoom,
   ...sheetRoom,
+  ...closeOutRoom,
   ...quotesRoom,
   ...benchRoom,
   ...stockRoom,

@@ -6,6 +6,8 @@ export interface CloseOutFacts {
   readonly heldJobs: readonly string[];
   /** Minor units over ceiling and allowance; 0 when inside. */
   readonly excess: number;
+  /** Minor units over the most that the customer wants to spend; 0 when inside or when none was named. */
+  readonly overMaximum: number;
   readonly poMissing: boolean;
   readonly issuedWithoutLine: readonly string[];
   readonly torqueMissing: readonly { readonly job: string; readonly step: number; readonly missing: number }[];
@@ -31,6 +33,7 @@ export function stopsOf(facts: CloseOutFacts): Stop[] {
   for (const person of facts.forgottenClocks) add('clock-forgotten', 'never', { person });
   for (const letter of facts.heldJobs) add('job-without-yes', 'never', { letter });
   if (facts.excess > 0) add('over-the-yes', 'never', { excess: facts.excess });
+  if (facts.overMaximum > 0) add('over-own-maximum', 'never', { excess: facts.overMaximum });
   if (facts.poMissing) add('po-missing', 'never');
   for (const words of facts.issuedWithoutLine) add('part-on-no-line', 'never', { words });
   for (const { job, step, missing } of facts.torqueMissing)

@@ -1,6 +1,7 @@
 import type { Handlers } from '../context.ts';
 import { benchHandlers } from './bench.ts';
 import { careHandlers } from './care.ts';
+import { closeOutHandlers } from './close-out.ts';
 import { deskHandlers } from './desk.ts';
 import { findHandlers } from './find.ts';
 import { jobBookHandlers } from './job-book.ts';
@@ -22,6 +23,7 @@ export const handlers: Handlers = {
   ...findHandlers,
   ...sheetHandlers,
   ...yesHandlers,
+  ...closeOutHandlers,
   ...benchHandlers,
   ...stockHandlers,
   ...jobBookHandlers,

@@ -29,6 +29,29 @@ const forgottenEntries = (loaded: Loaded) => {
   return loaded.entries.filter((entry) => entry.off_at === null && !corrected.has(entry.id));
 };
 
+/** What was issued, less what was put back, by move; in thousandths. */
+const issuedStill = (loaded: Loaded) => {
+  const back = new Map<string, number>();
+  for (const move of loaded.moves)
+    if (move.undoes !== null) back.set(move.undoes, (back.get(move.undoes) ?? 0) + move.quantity);
+  return loaded.moves
+    .filter((move) => move.what === 'issued')
+    .map((move) => ({ move, quantity: -move.quantity - (back.get(move.id) ?? 0) }))
+    .filter(({ quantity }) => quantity > 0);
+};
+
+/** What was issued to the order's jobs and stands on no line of its sheet. */
+export function onNoLine(loaded: Loaded) {
+  const lineIds = new Set(loaded.lines.map((line) => line.id));
+  return issuedStill(loaded).filter(({ move }) => move.line_id === null || !lineIds.has(move.line_id));
+}
+
+/** What the supplier's bills for a line came to, minor units; null when none has come. */
+export function billOf(loaded: Loaded, lineId: string): number | null {
+  const bills = loaded.awaited.flatMap((row) => (row.line_id === lineId && row.cost !== null ? [row.cost] : []));
+  return bills.length === 0 ? null : bills.reduce((sum, cost) => sum + cost, 0);
+}
+
 /** What holds the invoice of this order now. */
 export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned): Stop[] {
   const letter = (jobId: string) => letterOf(loaded.jobs.find((job) => job.id === jobId)?.place ?? 0);
@@ -36,21 +59,15 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned): Stop[] {
   const onSheet = loaded.jobs.filter((job) => reckoned.onSheet.has(job.id));
   const steps = onSheet.flatMap((job) => stepsOf(loaded, job.id).map((step) => ({ ...step, job: letter(job.id) })));
   const open = steps.filter(({ last }) => last?.state !== 'not-needed' && last?.state !== 'failed');
-  const lineIds = new Set(loaded.lines.map((line) => line.id));
-  const back = new Map<string, number>();
-  for (const move of loaded.moves)
-    if (move.undoes !== null) back.set(move.undoes, (back.get(move.undoes) ?? 0) + move.quantity);
-  const gone = loaded.moves.filter((move) => move.what === 'issued' && -move.quantity > (back.get(move.id) ?? 0));
   const door = JSON.parse(loaded.order.door) as { oldParts?: string };
   return stopsOf({
     openClocks: loaded.running.map((clock) => name(clock.person_id)),
     forgottenClocks: forgottenEntries(loaded).map((entry) => name(entry.person_id)),
     heldJobs: reckoned.yes.heldJobs.map(letter),
     excess: reckoned.yes.coveredExcess,
+    overMaximum: reckoned.overMaximum,
     poMissing: (loaded.payer ?? loaded.customer).po_required === 1 && loaded.order.po_number === '',
-    issuedWithoutLine: gone
-      .filter((move) => move.line_id === null || !lineIds.has(move.line_id))
-      .map((move) => move.words),
+    issuedWithoutLine: onNoLine(loaded).map(({ move }) => move.words),
     torqueMissing: open
       .map(({ job, step, group, last }) => ({ job, step: step.n, missing: missingEntries(group, last?.entered ?? 0) }))
       .filter(({ missing }) => missing > 0),
@@ -60,6 +77,7 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned): Stop[] {
     mileageOutMissing: loaded.order.mileage_in !== null && loaded.order.mileage_out === null,
     outsideBillMissing: loaded.lines
       .filter((line) => line.kind === 'outside' && reckoned.onSheet.has(line.job_id) && line.unit_cost === null)
+      .filter((line) => billOf(loaded, line.id) === null)
       .map((line) => line.words),
     oldPartsUnanswered: ['show', 'return'].includes(door.oldParts ?? '') && loaded.order.old_parts_answer === '',
   });

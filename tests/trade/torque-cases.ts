@@ -13,6 +13,7 @@ export const torqueCases: Readonly<Record<string, Case>> = {
       forgottenClocks: [],
       heldJobs: [],
       excess: 0,
+      overMaximum: 0,
       poMissing: false,
       issuedWithoutLine: [],
       torqueMissing: missing === 0 ? [] : [{ job: 'A', step: 1, missing }],

@@ -4,6 +4,7 @@ export const held = {
   'clock-forgotten': '{person} forgot a clock; put it right.',
   'job-without-yes': '{letter} has no yes yet.',
   'over-the-yes': '{excess} beyond the yes.',
+  'over-own-maximum': '{excess} over the most that the customer wants to spend.',
   'po-missing': 'The account wants a purchase order number.',
   'part-on-no-line': '{words} was drawn from stock but stands on no line.',
   'torque-missing': '{letter}, step {step}: {missing} torque entries are missing.',
