@@ -1,3 +1,5 @@
+import { deviation, mean } from './statistics.ts';
+
 /** A lab's figure of one element (parts per million) in fluid that was in for `km`. */
 export interface Sample {
   readonly ppm: number;
@@ -38,22 +40,16 @@ export interface Trend {
 export function trend(history: readonly Sample[], latest: Sample, rule: TrendRule = USUAL_TREND): Trend {
   const rates = history.map(rate);
   const newRate = rate(latest);
-  const mean = rates.length === 0 ? null : rates.reduce((a, b) => a + b, 0) / rates.length;
-  const deviation = mean === null ? null : deviationOf(rates, mean, rule.sd);
-  const limit = (times: number) => (mean === null || deviation === null ? null : mean + times * deviation);
+  const middle = rates.length === 0 ? null : mean(rates);
+  const spread = deviation(rates, rule.sd);
+  const limit = (times: number) => (middle === null || spread === null ? null : middle + times * spread);
   const [alert, alarm] = [limit(rule.alertSd), limit(rule.alarmSd)];
   const silent = rates.length < rule.fewestSamples || latest.km < rule.fewestKm || alert === null || alarm === null;
   const says = silent ? 'none' : newRate > alarm ? 'alarm' : newRate > alert ? 'alert' : 'normal';
-  return { rates, newRate, mean, deviation, alert, alarm, says };
+  return { rates, newRate, mean: middle, deviation: spread, alert, alarm, says };
 }
 
 function rate({ ppm, km }: Sample): number {
   if (!(km > 0)) throw new RangeError('A sample needs the distance on its fluid');
   return (ppm * 1000) / km;
-}
-
-function deviationOf(rates: readonly number[], mean: number, kind: TrendRule['sd']): number | null {
-  const by = kind === 'sample' ? rates.length - 1 : rates.length;
-  if (by < 1) return null;
-  return Math.sqrt(rates.reduce((all, one) => all + (one - mean) ** 2, 0) / by);
 }
