@@ -48,6 +48,8 @@ function setPragmas(raw: Connection, readonly: boolean): void {
   raw.pragma('fullfsync = ON');
   raw.pragma('foreign_keys = ON');
   raw.pragma('trusted_schema = OFF');
+  // Without this INSERT OR REPLACE takes a row away past the triggers that refuse it.
+  raw.pragma('recursive_triggers = ON');
   raw.pragma(`cache_size = -${CACHE_KIB}`);
   readSchema(raw);
 }
