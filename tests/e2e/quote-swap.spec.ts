@@ -1,35 +1,15 @@
 import type { Page } from '@playwright/test';
-import { STARTING_JOBS } from '../../core/bench/starting-jobs.ts';
 import { t } from '../../renderer/words/t.ts';
 import { expect, test } from './shop-fixture.ts';
+import { DISCOUNTED, SWAP, SWAP_PRICES, SWAP_TITLE } from './swap.ts';
 import { choose, enter, expectOnSheet, field, openOrder, readPaper, sheetOf, typeCell } from './window.ts';
 
-/** Invented prices for the lines of the swap, as somebody types them. */
-const PRICES: Readonly<Record<string, string>> = {
-  'Rebuilt carrier, exchange': '1840',
-  'Ring-gear bolt': '4.85',
-  'Plug washer': '2.10',
-  'Shaft circlip': '3.90',
-  'Output seal': '18.75',
-  'O-ring': '6.40',
-  'Gear oil 75W-90': '31.50',
-  'Old carrier, deposit': '350',
-};
-/*
- * By hand, in cents: labour 6.2 h x 9600 = 59520; supplies 5 % = 2976, at most 2500; parts and fluid
- * 184000 + 12 x 485 + 2 x 210 + 2 x 390 + 2 x 1875 + 640 + 1.1 x 3150 = 198875; core 35000.
- * Together 295895; 20 % tax 59179; gross 355074. A discount of 5 % on the parts and the fluid is 9943.75, so 9944,
- * and the gross is (295895 - 9944) x 1.2 = 343141.2.
- */
-const SWAP = '3,550.74';
-const DISCOUNTED = '3,431.41';
-
 async function putSwapOnSheet(page: Page): Promise<void> {
-  const title = STARTING_JOBS[0]?.title ?? '';
-  await page.getByRole('combobox', { name: t('sheet.newJob') }).fill(title);
+  await page.getByRole('combobox', { name: t('sheet.newJob') }).fill(SWAP_TITLE);
   await page.getByRole('button', { name: t('sheet.addJob') }).click();
-  await expect(page.getByRole('textbox', { name: t('sheet.jobTitle', { letter: 'A' }) })).toHaveValue(title);
-  for (const [words, price] of Object.entries(PRICES)) await typeCell(page, t('sheet.cellPrice', { words }), price);
+  await expect(page.getByRole('textbox', { name: t('sheet.jobTitle', { letter: 'A' }) })).toHaveValue(SWAP_TITLE);
+  for (const [words, price] of Object.entries(SWAP_PRICES))
+    await typeCell(page, t('sheet.cellPrice', { words }), price);
 }
 
 test('the swap from the job book: priced, discounted, quoted as a PDF, said yes to by phone', async ({
