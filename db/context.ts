@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import type { OperationName, OutputOf, ParsedInputOf } from '../core/contract/index.ts';
 import type { shopSettings } from '../core/contract/shop.ts';
 import type { Tables } from './tables.ts';
+import type { ShopWarning } from './warnings.ts';
 import type { Writer } from './writer.ts';
 
 export type Settings = z.output<typeof shopSettings>;
@@ -24,7 +25,7 @@ export interface Context {
   readonly today: string;
   readonly practice: boolean;
   readonly folder: string;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly ShopWarning[];
   readonly settings: Settings | null;
   readonly who: Who | null;
   readonly seesPrices: boolean;

@@ -10,6 +10,7 @@ import { handlers } from './operations/index.ts';
 import { badInput, notAllowed, Refusal } from './refusal.ts';
 import type { Tables } from './tables.ts';
 import { recordTrail } from './trail.ts';
+import type { ShopWarning } from './warnings.ts';
 import { Writer } from './writer.ts';
 
 export interface Caller {
@@ -28,7 +29,7 @@ export interface House {
   readonly db: Kysely<Tables>;
   readonly folder: string;
   readonly practice: boolean;
-  readonly warnings: readonly string[];
+  readonly warnings: readonly ShopWarning[];
   readonly clock: () => number;
   /** Turns a driver's error into one of ours, or null when it is unknown. */
   readonly known: (fault: unknown) => ShopError | null;

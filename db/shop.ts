@@ -3,14 +3,18 @@ import { join } from 'node:path';
 import type { Answer, ShopError } from '../core/contract/errors.ts';
 import { codeFits } from './code.ts';
 import { type Caller, type CallOptions, dispatch, type House } from './dispatcher.ts';
-import { checkContent, openConnection } from './file/connection.ts';
+import { copyShop } from './file/backup.ts';
+import { dropBallast, renewBallast } from './file/ballast.ts';
+import { checkContent, checkpoint, openConnection } from './file/connection.ts';
 import { ShopDatabase } from './file/dialect.ts';
-import { mapSqliteError, ShopFileError } from './file/errors.ts';
-import { checkWritable, createShopFolder, isNewShop, placeWarning } from './file/folder.ts';
-import { migrate } from './file/migrate.ts';
-import { compareNote, NoteFile, readNote } from './file/note.ts';
+import { mapSqliteError, ShopDiskFull, ShopFileError } from './file/errors.ts';
+import { checkWritable, createShopFolder, isNewShop, type ShopPaths, shopPaths } from './file/folder.ts';
+import { type Migration, migrate } from './file/migrate.ts';
+import { NoteFile } from './file/note.ts';
 import { migrations } from './schema/migrations.ts';
 import type { Tables } from './tables.ts';
+import { findWarnings, type ShopWarning } from './warnings.ts';
+import { zoneOf } from './zone.ts';
 
 export interface OpenShop {
   readonly folder: string;
@@ -18,12 +22,21 @@ export interface OpenShop {
   readonly practice?: boolean;
   /** Epoch milliseconds. */
   readonly clock?: () => number;
+  /** The schema's steps; those of this program unless a rehearsal brings its own. */
+  readonly steps?: readonly Migration[];
 }
+
+/** How long after the last change the log is folded in and the note made durable, in milliseconds. */
+const QUIET = 10_000;
 
 /** A shop that is open: what every door calls. */
 export class Shop {
   readonly folder: string;
   readonly practice: boolean;
+  /** What the start found to warn of. */
+  readonly warnings: readonly ShopWarning[];
+  readonly #paths: ShopPaths;
+  #quiet: NodeJS.Timeout | undefined;
   readonly #database: ShopDatabase<Tables>;
   readonly #house: House;
   readonly #note: NoteFile;
@@ -32,10 +45,12 @@ export class Shop {
   constructor(
     database: ShopDatabase<Tables>,
     note: NoteFile,
-    options: { folder: string; practice: boolean; warnings: readonly string[]; clock: () => number },
+    options: { folder: string; practice: boolean; warnings: readonly ShopWarning[]; clock: () => number },
   ) {
     this.folder = options.folder;
     this.practice = options.practice;
+    this.warnings = options.warnings;
+    this.#paths = shopPaths(options.folder);
     this.#database = database;
     this.#note = note;
     this.#house = {
@@ -48,14 +63,17 @@ export class Shop {
       announce: (rooms) => {
         for (const listener of this.#listeners) listener(rooms);
       },
-      trailNote: (last) => note.write(last),
+      trailNote: (last) => this.#noted(last),
       log: (id, fault) => logFault(options.folder, id, fault),
     };
   }
 
   /** One operation, as somebody, through a device. Never throws for what the closed set of errors covers. */
-  call(operation: string, input: unknown, caller: Caller, options: CallOptions = {}): Promise<Answer> {
-    return dispatch(this.#house, operation, input, caller, options);
+  async call(operation: string, input: unknown, caller: Caller, options: CallOptions = {}): Promise<Answer> {
+    const answer = await dispatch(this.#house, operation, input, caller, options);
+    // What was refused stays refused: whoever asked is told now, and the next find a little room.
+    if (!answer.ok && answer.error.code === 'disk-full') dropBallast(this.#paths);
+    return answer;
   }
 
   /** Whether the person (by id or name) has this code; the answer names them. */
@@ -79,11 +97,39 @@ export class Shop {
     };
   }
 
-  /** Folds the log in and closes the file. */
+  /** After a commit: the note outside is written, and made durable once nothing is being done. */
+  #noted(last: { n: number; hash: string }): void {
+    try {
+      this.#note.write(last);
+    } catch (fault) {
+      // The commit stands. A note that is behind is normal.
+      logFault(this.folder, 'trail-note', fault);
+    }
+    clearTimeout(this.#quiet);
+    this.#quiet = setTimeout(() => this.settle(), QUIET).unref();
+  }
+
+  /** Folds the log in as far as it goes, makes the note durable, lays lost ballast again. Between changes, by itself. */
+  settle(): void {
+    if (this.#database.raw.inTransaction) {
+      this.#quiet = setTimeout(() => this.settle(), QUIET).unref();
+      return;
+    }
+    try {
+      checkpoint(this.#database.raw, 'what goes');
+      this.#note.flush();
+    } catch (fault) {
+      logFault(this.folder, 'checkpoint', fault);
+    }
+    renewBallast(this.#paths);
+  }
+
+  /** Folds the log in, makes the note durable, and closes the file. */
   async close(): Promise<void> {
     this.#listeners.clear();
-    this.#note.close();
+    clearTimeout(this.#quiet);
     await this.#database.close();
+    this.#note.close();
   }
 }
 
@@ -106,36 +152,26 @@ function logFault(folder: string, id: string, fault: unknown): void {
 }
 
 /**
- * Opens the shop in a folder, making it if the folder holds none. Throws the errors of db/file: damaged, read-only,
- * disk full, newer than this program. The file is never deleted.
+ * Opens the shop in a folder, making it if the folder holds none; a shop of an earlier program is copied, the copy checked
+ * whole, and then brought up to date. Throws the errors of db/file: damaged, read-only, disk full, newer than this program.
+ * The file is never deleted.
  */
-export async function openShop({ folder, practice = false, clock = Date.now }: OpenShop): Promise<Shop> {
+export async function openShop(options: OpenShop): Promise<Shop> {
+  const { folder, practice = false, clock = Date.now, steps = migrations } = options;
   const paths = createShopFolder(folder);
-  checkWritable(paths);
-  const raw = openConnection(paths.database, { create: isNewShop(paths) });
+  makeWritable(paths);
+  const isNew = isNewShop(paths);
+  if (!isNew) lookAtIt(paths);
+  const raw = openConnection(paths.database, { create: isNew });
   try {
-    checkContent(raw);
-    await migrate(raw, migrations, {
-      at: clock(),
-      copyFirst: async () => {
-        throw new Error('no earlier schema to come from');
-      },
-    });
+    const copyFirst = () =>
+      copyShop({ from: paths.folder, to: paths.backups, at: clock(), zone: zoneOf(raw), depth: 'whole' });
+    await migrate(raw, steps, { at: clock(), copyFirst });
+    const warnings = findWarnings(paths, raw);
+    for (const { what, with: figures } of warnings) logFault(paths.folder, what, JSON.stringify(figures));
+    if (!renewBallast(paths)) warnings.push({ what: 'no-ballast', with: {} });
     const database = new ShopDatabase<Tables>(raw);
     const shop = await database.query.selectFrom('shop').select('practice').executeTakeFirst();
-    const last = await database.query
-      .selectFrom('trail')
-      .select(['n', 'hash'])
-      .orderBy('n', 'desc')
-      .limit(1)
-      .executeTakeFirst();
-    const hashes = raw.prepare<[number], { hash: string }>('SELECT hash FROM trail WHERE n = ?');
-    const finding = compareNote(readNote(paths), last ?? null, (n) => hashes.get(n)?.hash ?? null);
-    const warnings: string[] = [];
-    const place = placeWarning(paths.folder);
-    if (place) warnings.push(`${place.kind} ${place.sign}`);
-    if (finding.found !== 'agrees' && finding.found !== 'no-note' && finding.found !== 'note-behind')
-      warnings.push(finding.found);
     return new Shop(database, new NoteFile(paths), {
       folder: paths.folder,
       practice: shop ? shop.practice === 1 : practice,
@@ -145,5 +181,25 @@ export async function openShop({ folder, practice = false, clock = Date.now }: O
   } catch (error) {
     raw.close();
     throw error;
+  }
+}
+
+/** Checks the file by reading alone: closing a writer would fold the log into a file that may be past saving. */
+function lookAtIt(paths: ShopPaths): void {
+  const reader = openConnection(paths.database, { readonly: true });
+  try {
+    checkContent(reader);
+  } finally {
+    reader.close();
+  }
+}
+
+/** Tries to write. On a full disk the ballast goes, so that the shop can be opened at least. */
+function makeWritable(paths: ShopPaths): void {
+  try {
+    checkWritable(paths);
+  } catch (error) {
+    if (!(error instanceof ShopDiskFull) || !dropBallast(paths)) throw error;
+    checkWritable(paths);
   }
 }

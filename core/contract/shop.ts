@@ -140,7 +140,12 @@ export const shopRoom = {
       practice: z.boolean(),
       folder: z.string(),
       /** Things to know about where the shop is kept: a synced folder and the like. */
-      warnings: z.array(z.string()),
+      warnings: z.array(
+        z.strictObject({
+          what: z.enum(['synced-folder', 'network-folder', 'commits-lost', 'other-file', 'no-ballast']),
+          with: z.record(z.string(), z.union([z.string(), z.number()])),
+        }),
+      ),
       settings: shopSettings.nullable(),
       revision: z.int(),
       people: z.array(person),

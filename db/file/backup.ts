@@ -1,5 +1,5 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { basename, join } from 'node:path';
 import { copyName, readCopyName } from './copy-name.ts';
 import { mapSqliteError } from './errors.ts';
 import { hashFile } from './file-hash.ts';
@@ -10,8 +10,10 @@ import { type CopyHooks, runCopy } from './run-copy.ts';
 export interface ShopCopy {
   /** The database file of the copy. */
   readonly path: string;
-  /** Name without ending: `shop 2026-11-20 16.42`. */
+  /** Name without ending: `shop 2026-11-20 16.42 trail 1204`. */
   readonly name: string;
+  /** The trail's last number in it; null where nothing had been done yet. */
+  readonly trail: number | null;
   readonly bytes: number;
   readonly sha256: string;
 }
@@ -48,22 +50,20 @@ export async function copyShop(options: CopyOptions): Promise<ShopCopy> {
 }
 
 async function copyAsFile(shop: ShopPaths, options: CopyOptions): Promise<ShopCopy> {
-  const name = freeName(options);
-  const path = join(options.to, `${name}${ENDING}`);
-  const to = `${path}${UNFINISHED}`;
+  const to = join(options.to, `${copyName(options.at, options.zone)}${ENDING}${UNFINISHED}`);
   rmSync(to, { force: true });
   const task = { from: shop.database, to, depth: options.depth ?? 'quick', folders: [] } as const;
-  const { sha256, bytes } = await runCopy(task, options);
+  const { sha256, bytes, trail } = await runCopy(task, options);
+  const name = freeName(options, trail?.n ?? null);
+  const path = join(options.to, `${name}${ENDING}`);
   renameSync(to, path);
   writeHash(path, sha256);
   syncFolder(options.to);
-  return { path, name, bytes, sha256 };
+  return { path, name, trail: trail?.n ?? null, bytes, sha256 };
 }
 
 async function copyAsFolder(shop: ShopPaths, options: CopyOptions): Promise<ShopCopy> {
-  const name = freeName(options);
-  const folder = join(options.to, name);
-  const fresh = shopPaths(`${folder}${UNFINISHED}`);
+  const fresh = shopPaths(join(options.to, `${copyName(options.at, options.zone)}${UNFINISHED}`));
   rmSync(fresh.folder, { recursive: true, force: true });
   mkdirSync(fresh.folder);
   try {
@@ -72,21 +72,23 @@ async function copyAsFolder(shop: ShopPaths, options: CopyOptions): Promise<Shop
       { from: shop.photos, to: fresh.photos },
     ].filter((each) => existsSync(each.from));
     const task = { from: shop.database, to: fresh.database, depth: options.depth ?? 'quick', folders };
-    const { sha256, bytes } = await runCopy(task, options);
+    const { sha256, bytes, trail } = await runCopy(task, options);
     writeHash(fresh.database, sha256);
     syncFolder(fresh.folder);
+    const name = freeName(options, trail?.n ?? null);
+    const folder = join(options.to, name);
     renameSync(fresh.folder, folder);
     syncFolder(options.to);
-    return { path: shopPaths(folder).database, name, bytes, sha256 };
+    return { path: shopPaths(folder).database, name, trail: trail?.n ?? null, bytes, sha256 };
   } catch (error) {
     rmSync(fresh.folder, { recursive: true, force: true });
     throw error;
   }
 }
 
-/** The copy's name; with ` (2)` and so on behind it if there is one of this minute already. */
-function freeName(options: CopyOptions): string {
-  const name = copyName(options.at, options.zone);
+/** The copy's name; with ` (2)` and so on behind it if that name is taken already. */
+function freeName(options: CopyOptions, trail: number | null): string {
+  const name = copyName(options.at, options.zone, trail);
   const taken = (each: string) =>
     existsSync(join(options.to, each)) || existsSync(join(options.to, `${each}${ENDING}`));
   for (let n = 1; ; n += 1) {
@@ -95,7 +97,8 @@ function freeName(options: CopyOptions): string {
   }
 }
 
-const hashPath = (path: string): string => `${path}.sha256`;
+/** Where a copy's hash is written down. */
+export const hashPath = (path: string): string => `${path}.sha256`;
 
 // The line that sha256sum writes and checks.
 const writeHash = (path: string, sha256: string): void =>
@@ -120,9 +123,10 @@ export function listCopies(folder: string): readonly ShopCopy[] {
   for (const entry of readdirSync(folder, { withFileTypes: true })) {
     const name = entry.isDirectory() ? entry.name : basename(entry.name, ENDING);
     const path = join(folder, entry.isDirectory() ? join(entry.name, 'shop.sqlite') : `${name}${ENDING}`);
-    if (!readCopyName(name) || !existsSync(path)) continue;
+    const named = readCopyName(name);
+    if (!named || !existsSync(path)) continue;
     const sha256 = writtenHash(path);
-    if (sha256) copies.push({ path, name, bytes: statSync(path).size, sha256 });
+    if (sha256) copies.push({ path, name, trail: named.trail, bytes: statSync(path).size, sha256 });
   }
   return copies.sort((a, b) => compareNames(b.name, a.name));
 }
@@ -130,41 +134,6 @@ export function listCopies(folder: string): readonly ShopCopy[] {
 function compareNames(a: string, b: string): number {
   const [x, y] = [readCopyName(a), readCopyName(b)];
   const [before, after] = [`${x?.day} ${x?.minute}`, `${y?.day} ${y?.minute}`];
-  return before === after ? (x?.nth ?? 0) - (y?.nth ?? 0) : before < after ? -1 : 1;
-}
-
-/** How many of the newest copies stay whatever their day, and from how many days back one a day stays. */
-const NEWEST = 10;
-const DAYS = 30;
-
-/**
- * Which copies stay and which may go: the ten newest, the last one of each of the thirty newest days that have one, and
- * the last one of every month for good. `copies` as listCopies gives them.
- */
-export function sortCopies(copies: readonly ShopCopy[]): { readonly stay: ShopCopy[]; readonly go: ShopCopy[] } {
-  const days = new Set<string>();
-  const months = new Set<string>();
-  const stay: ShopCopy[] = [];
-  const go: ShopCopy[] = [];
-  copies.forEach((copy, index) => {
-    const day = readCopyName(copy.name)?.day ?? '';
-    const month = day.slice(0, 7);
-    const lastOfDay = !days.has(day) && days.size < DAYS;
-    const lastOfMonth = !months.has(month);
-    if (days.size < DAYS) days.add(day);
-    months.add(month);
-    (index < NEWEST || lastOfDay || lastOfMonth ? stay : go).push(copy);
-  });
-  return { stay, go };
-}
-
-/** Removes the copies that may go (single files only; folders on a stick are the owner's). Returns what went. */
-export function thinCopies(folder: string): readonly ShopCopy[] {
-  const files = listCopies(folder).filter((copy) => dirname(copy.path) === folder);
-  const { go } = sortCopies(files);
-  for (const copy of go) {
-    rmSync(copy.path);
-    rmSync(hashPath(copy.path), { force: true });
-  }
-  return go;
+  if (before !== after) return before < after ? -1 : 1;
+  return (x?.trail ?? 0) - (y?.trail ?? 0) || (x?.nth ?? 0) - (y?.nth ?? 0);
 }

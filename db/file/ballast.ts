@@ -1,9 +1,11 @@
 import { randomBytes } from 'node:crypto';
-import { closeSync, existsSync, fsyncSync, openSync, rmSync, statSync, writeSync } from 'node:fs';
+import { closeSync, existsSync, fsyncSync, openSync, rmSync, statfsSync, statSync, writeSync } from 'node:fs';
 import { mapSqliteError } from './errors.ts';
 import type { ShopPaths } from './folder.ts';
 
 const BYTES = 1_048_576;
+// Laid again only where much more is free: on a disk that is all but full it would take the room that was just made.
+const ROOM = 16 * BYTES;
 
 /** Lays the ballast file if it is missing or short. Throws ShopDiskFull, ShopReadOnly; then no ballast is left half-laid. */
 export function layBallast(paths: ShopPaths): void {
@@ -33,4 +35,18 @@ export function dropBallast(paths: ShopPaths): boolean {
   const there = existsSync(paths.ballast);
   rmSync(paths.ballast, { force: true });
   return there;
+}
+
+/** Lays the ballast again once there is room in plenty; whether there is any now. Throws nothing. */
+export function renewBallast(paths: ShopPaths): boolean {
+  try {
+    if (existsSync(paths.ballast)) return true;
+    const disk = statfsSync(paths.folder);
+    if (disk.bavail * disk.bsize < ROOM) return false;
+    layBallast(paths);
+    return true;
+  } catch {
+    // It is tried again later; without ballast the shop goes on as well as it can.
+    return false;
+  }
 }

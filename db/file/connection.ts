@@ -134,9 +134,12 @@ export function checkContent(raw: Connection, depth: 'quick' | 'whole' = 'quick'
   }
 }
 
-/** Folds the write-ahead log into the file and empties it. Returns whether all of it could be folded in. */
-export function checkpoint(raw: Connection): boolean {
-  const rows = raw.pragma('wal_checkpoint(TRUNCATE)') as readonly { busy: number }[];
+/**
+ * Folds the write-ahead log into the file. 'whole' empties it and waits for readers (a copy being made), 'what goes' folds
+ * in what can be at once. Returns whether all of it could be folded in.
+ */
+export function checkpoint(raw: Connection, how: 'whole' | 'what goes' = 'whole'): boolean {
+  const rows = raw.pragma(`wal_checkpoint(${how === 'whole' ? 'TRUNCATE' : 'PASSIVE'})`) as readonly { busy: number }[];
   return rows[0]?.busy === 0;
 }
 

@@ -1,9 +1,10 @@
 /**
- * What a copy made at this instant is called, by the shop's own clock: `shop 2026-11-20 16.42`. No colon, which Windows
- * does not allow in a name. `at` is epoch ms, `zone` an IANA name.
+ * What a copy made at this instant is called, by the shop's own clock and the trail's last number in it:
+ * `shop 2026-11-20 16.42 trail 1204`. No colon, which Windows does not allow in a name. `at` is epoch ms, `zone` an IANA
+ * name; `trail` is null for a shop in which nothing has been done yet.
  */
-export function copyName(at: number, zone: string): string {
-  return `shop ${localMinute(at, zone)}`;
+export function copyName(at: number, zone: string, trail: number | null = null): string {
+  return `shop ${localMinute(at, zone)}${trail === null ? '' : ` trail ${trail}`}`;
 }
 
 /** An instant as `2026-11-20 16.42` in a zone. */
@@ -21,12 +22,23 @@ export function localMinute(at: number, zone: string): string {
   return `${part('year')}-${part('month')}-${part('day')} ${part('hour')}.${part('minute')}`;
 }
 
-const NAME = /^shop (\d{4}-\d{2}-\d{2}) (\d{2}\.\d{2})(?: \((\d+)\))?$/;
+/** What a copy's name says. */
+export interface NamedCopy {
+  /** Civil date. */
+  readonly day: string;
+  /** `16.42`, by the shop's clock. */
+  readonly minute: string;
+  /** The trail's last number in it. */
+  readonly trail: number | null;
+  /** 1 for the first of its name. */
+  readonly nth: number;
+}
 
-/** Day, minute and number (1 for the first of its minute) out of a copy's name; null for any other name. */
-export function readCopyName(
-  name: string,
-): { readonly day: string; readonly minute: string; readonly nth: number } | null {
-  const [, day, minute, nth] = NAME.exec(name) ?? [];
-  return day && minute ? { day, minute, nth: nth ? Number(nth) : 1 } : null;
+const NAME = /^shop (\d{4}-\d{2}-\d{2}) (\d{2}\.\d{2})(?: trail (\d+))?(?: \((\d+)\))?$/;
+
+/** Reads a copy's name; null for any other name. */
+export function readCopyName(name: string): NamedCopy | null {
+  const [, day, minute, trail, nth] = NAME.exec(name) ?? [];
+  if (!day || !minute) return null;
+  return { day, minute, trail: trail === undefined ? null : Number(trail), nth: nth ? Number(nth) : 1 };
 }

@@ -6,6 +6,8 @@ import { checkContent, openConnection } from './connection.ts';
 import { codeOf, type Damage, ShopDamaged } from './errors.ts';
 import { hashFile } from './file-hash.ts';
 import { schemaVersion } from './migrate.ts';
+import type { TrailNote } from './note.ts';
+import { trailEnd, trailHashAt } from './trail-end.ts';
 
 /** What the thread is asked to do. */
 export interface CopyTask {
@@ -21,6 +23,8 @@ export interface CopyResult {
   readonly sha256: string;
   readonly bytes: number;
   readonly schemaVersion: number;
+  /** Where the trail ends in the copy; null where nothing has been done yet. */
+  readonly trail: TrailNote | null;
   readonly files: number;
 }
 
@@ -36,28 +40,38 @@ const ALL_PAGES = 0x7fff_ffff;
 
 async function copy(task: CopyTask, tell: (word: CopyWord) => void): Promise<CopyResult> {
   const source = openConnection(task.from, { readonly: true });
+  let before: TrailNote | null;
   try {
+    before = trailEnd(source);
     await source.backup(task.to, { progress: () => ALL_PAGES });
   } finally {
     source.close();
   }
   tell({ say: 'phase', phase: 'check', done: 0, total: 1 });
-  const version = settleAndCheck(task);
+  const { version, trail } = settleAndCheck(task, before);
   tell({ say: 'phase', phase: 'hash', done: 0, total: 1 });
   syncFile(task.to);
   const sha256 = hashFile(task.to);
   const files = copyFolders(task, tell);
-  return { sha256, bytes: statSync(task.to).size, schemaVersion: version, files };
+  return { sha256, bytes: statSync(task.to).size, schemaVersion: version, trail, files };
 }
 
-/** Makes the copy one file without a log, so that it can be read from a stick that cannot be written, and checks it. */
-function settleAndCheck(task: CopyTask): number {
+/**
+ * Makes the copy one file without a log, so that it can be read from a stick that cannot be written, and checks it: every
+ * page, and that its trail goes through the row that was the shop's last when the copy began.
+ */
+function settleAndCheck(task: CopyTask, before: TrailNote | null): { version: number; trail: TrailNote | null } {
   const copied = new Database(task.to);
   try {
     copied.pragma('synchronous = FULL');
     copied.pragma('journal_mode = DELETE');
     checkContent(copied, task.depth);
-    return schemaVersion(copied);
+    if (before !== null && trailHashAt(copied, before.n) !== before.hash)
+      throw new ShopDamaged(
+        'changed',
+        `${task.to}: its trail does not hold row ${before.n} of the shop that was copied`,
+      );
+    return { version: schemaVersion(copied), trail: trailEnd(copied) };
   } finally {
     copied.close();
   }

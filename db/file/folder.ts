@@ -6,11 +6,10 @@ import {
   openSync,
   readdirSync,
   rmSync,
-  statfsSync,
   statSync,
   writeSync,
 } from 'node:fs';
-import { dirname, join, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { mapSqliteError } from './errors.ts';
 
 /** Where everything of one shop stands. One shop is one folder. */
@@ -48,11 +47,15 @@ export function shopPaths(folder: string): ShopPaths {
   };
 }
 
-/** Makes what is missing of the folder, the database aside. Throws ShopReadOnly or ShopDiskFull. */
+/**
+ * Makes what is missing of the folder, the database aside; what it makes, other accounts of the machine cannot read.
+ * Throws ShopReadOnly or ShopDiskFull.
+ */
 export function createShopFolder(folder: string): ShopPaths {
   const paths = shopPaths(folder);
   try {
-    for (const each of [paths.folder, paths.papers, paths.photos, paths.backups]) mkdirSync(each, { recursive: true });
+    for (const each of [paths.folder, paths.papers, paths.photos, paths.backups])
+      mkdirSync(each, { recursive: true, mode: 0o700 });
   } catch (error) {
     throw mapSqliteError(error, folder);
   }
@@ -100,52 +103,5 @@ export function syncFolder(folder: string): void {
     fsyncSync(handle);
   } finally {
     closeSync(handle);
-  }
-}
-
-/** A folder in which a database is not safe, and by which sign that was seen. */
-export interface PlaceWarning {
-  readonly kind: 'synced' | 'network';
-  readonly sign: string;
-}
-
-// Names that synchronising services give their folders, and files they leave in them. From memory, no source.
-const SYNCED_NAMES =
-  /^(dropbox|onedrive|google ?drive|my drive|icloud ?drive|mobile documents|cloudstorage|nextcloud|owncloud|box sync|pcloud ?drive|megasync|proton ?drive|synologydrive|seafile|yandex\.disk|syncthing)( ?[-(].*)?$/i;
-const SYNCED_MARKS = ['.dropbox', '.stfolder', '.nextcloudsync.log', '.owncloudsync.log', '.sync'];
-
-// Magic numbers of file systems over a network, from statfs(2) of Linux. Other systems number theirs differently.
-const NETWORK_TYPES: ReadonlyMap<number, string> = new Map([
-  [0x6969, 'nfs'],
-  [0x517b, 'smb'],
-  [0xff534d42, 'cifs'],
-  [0xfe534d42, 'smb2'],
-  [0x01021997, '9p'],
-  [0x5346414f, 'afs'],
-  [0x00c36400, 'ceph'],
-]);
-
-/** Recognises a synced cloud folder or a network drive, by the names on the way and the kind of file system. */
-export function placeWarning(folder: string, type = fileSystemType(folder)): PlaceWarning | null {
-  if (/^[\\/]{2}[^\\/?.]/.test(folder)) return { kind: 'network', sign: folder };
-  const full = resolve(folder);
-  const name = full.split(/[\\/]/).find((each) => SYNCED_NAMES.test(each));
-  if (name) return { kind: 'synced', sign: name };
-  for (let at = full; ; at = dirname(at)) {
-    const mark = SYNCED_MARKS.find((each) => existsSync(join(at, each)));
-    if (mark) return { kind: 'synced', sign: join(at, mark) };
-    if (at === dirname(at)) break;
-  }
-  const network = type === null ? undefined : NETWORK_TYPES.get(type);
-  return network ? { kind: 'network', sign: network } : null;
-}
-
-/** The file system's number where the folder, or the nearest one above it, stands; null where that says nothing. */
-function fileSystemType(folder: string): number | null {
-  if (process.platform !== 'linux') return null;
-  for (let at = resolve(folder); ; at = dirname(at)) {
-    // The kernel hands out 32 bits; a negative number is the same bits with a sign.
-    if (existsSync(at)) return statfsSync(at).type >>> 0;
-    if (at === dirname(at)) return null;
   }
 }

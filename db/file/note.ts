@@ -18,6 +18,7 @@ const BYTES = 128;
  */
 export class NoteFile {
   readonly #file: number;
+  #open = true;
 
   /** Opens or makes the note. Throws ShopReadOnly, ShopDiskFull. */
   constructor(paths: ShopPaths) {
@@ -40,8 +41,10 @@ export class NoteFile {
     fdatasyncSync(this.#file);
   }
 
-  /** Flushes and closes. */
+  /** Flushes and closes. Twice is no harm. */
   close(): void {
+    if (!this.#open) return;
+    this.#open = false;
     this.flush();
     closeSync(this.#file);
   }

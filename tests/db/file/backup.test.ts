@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { appendFileSync, existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { copyShop, copyUnchanged, listCopies, type ShopCopy, sortCopies, thinCopies } from '../../../db/file/backup.ts';
+import { copyShop, copyUnchanged, listCopies } from '../../../db/file/backup.ts';
 import { checkContent, openConnection } from '../../../db/file/connection.ts';
 import { copyName } from '../../../db/file/copy-name.ts';
 import { ShopDatabase } from '../../../db/file/dialect.ts';
@@ -20,6 +20,7 @@ function shop(lines = 300) {
 describe('a copy', () => {
   it("is named by the shop's own clock", () => {
     expect(copyName(AT, ZONE)).toBe('shop 2026-11-20 16.42');
+    expect(copyName(AT, ZONE, 1204)).toBe('shop 2026-11-20 16.42 trail 1204');
     expect(copyName(Date.UTC(2026, 0, 1, 4, 5), 'America/New_York')).toBe('shop 2025-12-31 23.05');
     expect(copyName(Date.UTC(2026, 5, 1, 22, 0), ZONE)).toBe('shop 2026-06-02 00.00');
   });
@@ -30,8 +31,8 @@ describe('a copy', () => {
     live.exec("INSERT INTO trail VALUES (1, 'still in the log')");
     const copy = await copyShop({ from: paths.folder, to: paths.backups, at: AT, zone: ZONE });
     expect(readdirSync(paths.backups).sort()).toEqual([
-      'shop 2026-11-20 16.42.sqlite',
-      'shop 2026-11-20 16.42.sqlite.sha256',
+      'shop 2026-11-20 16.42 trail 1.sqlite',
+      'shop 2026-11-20 16.42 trail 1.sqlite.sha256',
     ]);
     expect(copy.bytes).toBe(statSync(copy.path).size);
     const sum = execFileSync('sha256sum', ['-c', `${copy.path}.sha256`], { cwd: paths.backups, encoding: 'utf8' });
@@ -148,38 +149,5 @@ describe('a copy', () => {
     expect(schemaVersion(raw)).toBe(2);
     const [copy] = listCopies(paths.backups);
     expect(schemaVersion(opened(copy?.path ?? '', { readonly: true }))).toBe(1);
-  });
-});
-
-describe('which copies stay', () => {
-  const named = (name: string): ShopCopy => ({ path: `/b/${name}.sqlite`, name, bytes: 1, sha256: '' });
-
-  it('the ten newest, the last of each of thirty days, and of every month', () => {
-    const copies: ShopCopy[] = [];
-    for (let day = 100; day >= 1; day -= 1) {
-      const date = new Date(Date.UTC(2026, 0, day)).toISOString().slice(0, 10);
-      copies.push(named(`shop ${date} 18.00`), named(`shop ${date} 12.00`));
-    }
-    const { stay, go } = sortCopies(copies);
-    expect(stay.length + go.length).toBe(200);
-    expect(stay.slice(0, 10)).toEqual(copies.slice(0, 10));
-    expect(stay.filter((copy) => copy.name.endsWith('12.00'))).toHaveLength(5);
-    // Days 100 to 71 are 10 April back to 12 March; February and January keep their last, March and April have theirs.
-    expect(stay).toHaveLength(30 + 5 + 2);
-    expect(stay.slice(-2).map((copy) => copy.name)).toEqual(['shop 2026-02-28 18.00', 'shop 2026-01-31 18.00']);
-  });
-
-  it('nothing of the owner goes: only copies that this program finished and hashed', () => {
-    const paths = createShopFolder(newFolder());
-    for (let n = 0; n < 12; n += 1) {
-      const path = join(paths.backups, `${copyName(AT + n * 60_000, ZONE)}.sqlite`);
-      writeFileSync(path, 'copy');
-      writeFileSync(`${path}.sha256`, `${'a'.repeat(64)}  copy\n`);
-    }
-    writeFileSync(join(paths.backups, 'shop 2026-11-20 10.00.sqlite'), 'put here by hand');
-    const gone = thinCopies(paths.backups);
-    expect(gone.map((copy) => copy.name)).toEqual(['shop 2026-11-20 16.43', 'shop 2026-11-20 16.42']);
-    expect(listCopies(paths.backups)).toHaveLength(10);
-    expect(existsSync(join(paths.backups, 'shop 2026-11-20 10.00.sqlite'))).toBe(true);
   });
 });
