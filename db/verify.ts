@@ -4,7 +4,7 @@ import { reckonSheet } from '../core/money/totals.ts';
 import type { Tx } from './context.ts';
 import { digestOf } from './digest.ts';
 import type { KeptSheet } from './operations/papers.ts';
-import { type Followed, keyOf } from './tables.ts';
+import { type Followed, keyOf, type PaperRow } from './tables.ts';
 import { TRAIL_START, trailHash } from './trail.ts';
 import type { Change } from './writer.ts';
 
@@ -69,7 +69,7 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
     if (row.before !== before || trailHash(row) !== row.hash)
       fault('trail-broken', 'trail', String(row.n), row.operation);
     before = row.hash;
-    for (const change of JSON.parse(row.changes) as Change[]) {
+    for (const change of changesOf(row.changes)) {
       if (change.d === null) kept.delete(`${change.t}/${change.id}`);
       else kept.set(`${change.t}/${change.id}`, change.d);
     }
@@ -98,6 +98,15 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
   return { sound: faults.length === 0, checked, faults };
 }
 
+/** The changes that a trail row notes; none where its text can no longer be read, which its hash tells already. */
+function changesOf(text: string): Change[] {
+  try {
+    return [...(JSON.parse(text) as Change[])];
+  } catch {
+    return [];
+  }
+}
+
 type Say = (what: string, table: string, row: string, detail: string) => void;
 
 async function papers(tx: Tx, fault: Say): Promise<void> {
@@ -114,20 +123,30 @@ async function papers(tx: Tx, fault: Say): Promise<void> {
       fault('number-gap', 'paper', paper.id, `${paper.kind} ${last} is followed by ${paper.number}`);
     numbers.set(paper.kind, paper.number);
     if (paper.kind === 'receipt') continue;
-    const sheet = JSON.parse(paper.sheet) as KeptSheet & { lines: CreditedLine[]; rules: MoneyRules; exempt: boolean };
-    const totals =
-      paper.kind === 'credit-note'
-        ? reckonCredit(sheet.lines, sheet.rules, sheet.exempt)
-        : reckonSheet(sheet.sheet, sheet.rules);
-    const printed = (JSON.parse(paper.document) as { sums: { net: number; tax: number; total: number } }).sums;
-    for (const [name, stored, shown, again] of [
-      ['net', paper.net, printed.net, totals.net],
-      ['tax', paper.tax, printed.tax, totals.tax],
-      ['gross', paper.gross, printed.total, totals.gross],
-    ] as const) {
-      if (stored !== again || shown !== again)
-        fault('paper-sum', 'paper', paper.id, `${name}: stored ${stored}, printed ${shown}, added again ${again}`);
+    try {
+      addAgain(paper, fault);
+    } catch (error) {
+      // A paper that can no longer be read must not hide what else is wrong.
+      fault('paper-unreadable', 'paper', paper.id, error instanceof Error ? error.message : String(error));
     }
+  }
+}
+
+/** Adds one paper again from what is stored with it. Throws where that cannot be read. */
+function addAgain(paper: PaperRow, fault: Say): void {
+  const sheet = JSON.parse(paper.sheet) as KeptSheet & { lines: CreditedLine[]; rules: MoneyRules; exempt: boolean };
+  const totals =
+    paper.kind === 'credit-note'
+      ? reckonCredit(sheet.lines, sheet.rules, sheet.exempt)
+      : reckonSheet(sheet.sheet, sheet.rules);
+  const printed = (JSON.parse(paper.document) as { sums: { net: number; tax: number; total: number } }).sums;
+  for (const [name, stored, shown, again] of [
+    ['net', paper.net, printed.net, totals.net],
+    ['tax', paper.tax, printed.tax, totals.tax],
+    ['gross', paper.gross, printed.total, totals.gross],
+  ] as const) {
+    if (stored !== again || shown !== again)
+      fault('paper-sum', 'paper', paper.id, `${name}: stored ${stored}, printed ${shown}, added again ${again}`);
   }
 }
 

@@ -154,18 +154,3 @@ describe('verify says which row', () => {
     );
   });
 });
-
-test.each(APPEND_ONLY)('%s refuses change and removal by trigger', async (table) => {
-  await fill();
-  await garage.shop.close();
-  const raw = new Database(join(garage.folder, 'shop.sqlite'));
-  const triggers = raw
-    .prepare("SELECT count(*) AS n FROM sqlite_schema WHERE type = 'trigger' AND tbl_name = ?")
-    .get(table);
-  expect(triggers).toEqual({ n: 2 });
-  const rows = raw.prepare(`SELECT count(*) AS n FROM ${table}`).get() as { n: number };
-  if (rows.n > 0) expect(() => raw.exec(`DELETE FROM ${table}`)).toThrow('append-only');
-  raw.close();
-  const { openShop } = await import('../../db/shop.ts');
-  garage.shop = await openShop({ folder: garage.folder });
-});
