@@ -3,9 +3,10 @@ import { quantityText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 
 export interface HoursRow {
+  readonly key: string;
   readonly person: string;
-  /** Thousandths of an hour. */
-  readonly quoted: number;
+  /** Thousandths of an hour; null where nothing was quoted for this person: then no tick is drawn. */
+  readonly quoted: number | null;
   readonly clocked: number;
 }
 
@@ -25,7 +26,7 @@ export function HoursBar({
   readonly clockedWords: string;
 }) {
   const writing = useWriting();
-  const most = Math.max(1000, ...rows.flatMap((row) => [row.quoted, row.clocked]));
+  const most = Math.max(1000, ...rows.flatMap((row) => [row.quoted ?? 0, row.clocked]));
   const step = stepOf(most / 1000);
   const end = Math.ceil(most / 1000 / step) * step;
   const marks = Array.from({ length: Math.round(end / step) + 1 }, (_, i) => i * step);
@@ -45,19 +46,19 @@ export function HoursBar({
         <span className="figure">{clockedWords}</span>
       </div>
       {rows.map((row) => (
-        <div className="hours-row" key={row.person}>
+        <div className="hours-row" key={row.key}>
           <span>{row.person}</span>
           <div className="hours-bar" aria-hidden="true">
             {marks.map((mark) => (
               <i key={mark} className="grid" style={{ left: at(mark * 1000) }} />
             ))}
-            <i className="worked" style={{ width: at(Math.min(row.clocked, row.quoted)) }} />
-            {row.clocked > row.quoted ? (
+            <i className="worked" style={{ width: at(Math.min(row.clocked, row.quoted ?? row.clocked)) }} />
+            {row.quoted !== null && row.clocked > row.quoted ? (
               <i className="over" style={{ left: at(row.quoted), width: at(row.clocked - row.quoted) }} />
             ) : null}
-            <i className="quote" style={{ left: at(row.quoted) }} />
+            {row.quoted === null ? null : <i className="quote" style={{ left: at(row.quoted) }} />}
           </div>
-          <span className="figure">{quantityText(row.quoted, '', writing)}</span>
+          <span className="figure">{row.quoted === null ? '' : quantityText(row.quoted, '', writing)}</span>
           <span className="figure">{quantityText(row.clocked, '', writing)}</span>
         </div>
       ))}

@@ -5,8 +5,16 @@ import { t } from '../words/t.ts';
 import { nearText, timeText, weekdayText } from '../words/times.ts';
 import type { Order } from './order.ts';
 
+interface Props {
+  readonly order: Order;
+  /** In place of the shop's name and address. */
+  readonly title?: string;
+  /** Under the title. */
+  readonly under?: string;
+}
+
 /** The head of the paper: the shop, the number of the order, the car with who brought it. */
-export function SheetHead({ order, title }: { readonly order: Order; readonly title?: string }) {
+export function SheetHead({ order, title, under = '' }: Props) {
   const settings = useShop()?.settings;
   const writing = useWriting();
   const now = useNow(60_000);
@@ -17,7 +25,7 @@ export function SheetHead({ order, title }: { readonly order: Order; readonly ti
         <div>
           <h2 className="shop-name">{title ?? settings?.name ?? ''}</h2>
           <p className="small ink-2">
-            {title === undefined ? [...(settings?.address ?? []), settings?.phone ?? ''].join(', ') : ''}
+            {title === undefined ? [...(settings?.address ?? []), settings?.phone ?? ''].join(', ') : under}
           </p>
         </div>
         <h1 className="order-number">

@@ -1,5 +1,6 @@
 import { bench } from './en/bench.ts';
 import { cars } from './en/cars.ts';
+import { closeOut } from './en/close-out.ts';
 import { customers } from './en/customers.ts';
 import { decision } from './en/decision.ts';
 import { errors } from './en/errors.ts';
@@ -23,6 +24,7 @@ import { today } from './en/today.ts';
 export const en = {
   bench,
   cars,
+  closeOut,
   customers,
   decision,
   errors,

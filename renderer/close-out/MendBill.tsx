@@ -1,0 +1,49 @@
+import { useState } from 'react';
+import { Button } from '../parts/Button.tsx';
+import { Field } from '../parts/Field.tsx';
+import type { Order } from '../sheet/order.ts';
+import { Wrong } from '../sheet/Wrong.tsx';
+import { useWriting } from '../state/shop.ts';
+import { useDo } from '../state/use-do.ts';
+import { readAmount } from '../words/figures.ts';
+import { t } from '../words/t.ts';
+
+/** The bill of outside work: what it came to is written on its line, never seen by the customer. */
+export function MendBill({ order, words }: { readonly order: Order; readonly words: string }) {
+  const writing = useWriting();
+  const change = useDo('line.change');
+  const [text, setText] = useState('');
+  const [unread, setUnread] = useState(false);
+  const line = order.jobs
+    .flatMap((job) => job.lines)
+    .find((one) => one.kind === 'outside' && one.words === words && one.unitCost === null);
+  if (line === undefined) return null;
+  const go = async () => {
+    const unitCost = readAmount(text, writing);
+    const readable = unitCost !== null && unitCost >= 0;
+    setUnread(!readable);
+    if (readable) await change.run({ id: line.id, revision: line.revision, change: { unitCost } });
+  };
+  return (
+    <form
+      className="row-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void go();
+      }}
+    >
+      <Field
+        label={t('closeOut.billCost', { words })}
+        value={text}
+        onChange={setText}
+        inputMode="decimal"
+        figure
+        error={unread ? t('sheet.unread', { label: t('closeOut.billHere') }) : null}
+      />
+      <Button small type="submit" disabled={change.busy}>
+        {t('closeOut.billHere')}
+      </Button>
+      <Wrong error={change.error} />
+    </form>
+  );
+}

@@ -1,0 +1,58 @@
+import { useState } from 'react';
+import { Button } from '../parts/Button.tsx';
+import { Field } from '../parts/Field.tsx';
+import type { Order } from '../sheet/order.ts';
+import { wrongSentence } from '../sheet/Wrong.tsx';
+import { useWriting } from '../state/shop.ts';
+import { useDo } from '../state/use-do.ts';
+import { wholeText } from '../words/figures.ts';
+import { t } from '../words/t.ts';
+
+/** The mileage as the car leaves. */
+export function MendMileage({ order }: { readonly order: Order }) {
+  const writing = useWriting();
+  const write = useDo('order.mileageOut');
+  const [text, setText] = useState('');
+  const [unread, setUnread] = useState(false);
+  const go = async () => {
+    const digits = text.replaceAll(/[\s.,]/g, '');
+    const readable = /^\d{1,7}$/.test(digits);
+    setUnread(!readable);
+    if (readable) await write.run({ id: order.id, revision: order.revision, mileage: Number(digits) });
+  };
+  const came = order.mileageIn === null ? '' : `${wholeText(order.mileageIn, writing)}\u00a0${order.car.unit}`;
+  return (
+    <form
+      className="row-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void go();
+      }}
+    >
+      <Field
+        label={t('closeOut.mileageOut')}
+        value={text}
+        onChange={setText}
+        placeholder={came === '' ? '' : t('closeOut.mileageIn', { mileage: came })}
+        inputMode="numeric"
+        figure
+        error={
+          unread
+            ? t('closeOut.wholeFigure')
+            : write.error === null
+              ? null
+              : belowIn(write.error)
+                ? t('closeOut.belowIn', { mileage: came })
+                : wrongSentence(write.error, writing)
+        }
+      />
+      <Button small type="submit" disabled={write.busy}>
+        {t('closeOut.write')}
+      </Button>
+    </form>
+  );
+}
+
+function belowIn(error: NonNullable<ReturnType<typeof useDo>['error']>): boolean {
+  return error.code === 'bad-input' && error.fields.some((field) => field.problem === 'below-mileage-in');
+}

@@ -1,0 +1,37 @@
+import { Button } from '../parts/Button.tsx';
+import { Notice } from '../parts/Notice.tsx';
+import { wrongSentence } from '../sheet/Wrong.tsx';
+import { useWriting } from '../state/shop.ts';
+import type { CallError } from '../state/transport.ts';
+import { t } from '../words/t.ts';
+
+interface Props {
+  /** What did not happen. */
+  readonly what: string;
+  readonly error: CallError | null;
+  /** The same once more, under the same request. */
+  readonly onAgain: () => void;
+}
+
+/** Errors that may go away by themselves: then it is worth trying again. */
+const PASSING: ReadonlySet<CallError['code']> = new Set(['no-answer', 'disk-full', 'read-only', 'unknown-fault']);
+
+/** An oxide line above the foot: what did not happen, why, and the way to try again where that can help. */
+export function NotDone({ what, error, onAgain }: Props) {
+  const writing = useWriting();
+  if (error === null) return null;
+  return (
+    <Notice
+      what={what}
+      action={
+        PASSING.has(error.code) ? (
+          <Button small onClick={onAgain}>
+            {t('parts.tryAgain')}
+          </Button>
+        ) : undefined
+      }
+    >
+      {wrongSentence(error, writing)}
+    </Notice>
+  );
+}

@@ -1,0 +1,9 @@
+import type { HeldReason } from '../../core/contract/errors.ts';
+import { figureWords, heldSentence } from '../words/error-sentence.ts';
+import type { Writing } from '../words/figures.ts';
+import { tMaybe } from '../words/t.ts';
+
+/** What stops the invoice, as one sentence. */
+export function stopSentence(stop: HeldReason, writing: Writing): string {
+  return tMaybe(`sheet.held-${stop.what}`, figureWords(stop.with, writing)) ?? heldSentence(stop, writing);
+}
