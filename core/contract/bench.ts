@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { act, ask } from './operation.ts';
 import {
+  changeOf,
   civilDate,
   condition,
   done,
@@ -93,6 +94,16 @@ export const lastTimes = z.strictObject({
   found: z.array(z.strictObject({ text: z.string(), count: z.int() })),
 });
 
+const partFields = z.strictObject({
+  number: needed(40),
+  words: needed(200),
+  unit: words(8),
+  price,
+  bin: words(20).default(''),
+  oneTime: z.boolean().default(false),
+  keepAtLeast: quantity.default(0),
+});
+
 export const benchRoom = {
   'jobBook.list': ask(
     'crew',
@@ -174,21 +185,9 @@ export const benchRoom = {
     }),
     z.strictObject({ reopened: z.array(z.int()) }),
   ),
-  'part.add': act(
-    'desk',
-    z.strictObject({
-      number: needed(40),
-      words: needed(200),
-      unit: words(8),
-      price,
-      cost: price,
-      bin: words(20).default(''),
-      oneTime: z.boolean().default(false),
-      keepAtLeast: quantity.default(0),
-      onHand: quantity.default(0),
-    }),
-    done,
-  ),
+  'part.add': act('desk', partFields.extend({ cost: price, onHand: quantity.default(0) }), done),
+  /** What is kept of a part; its quantity and cost change by moves alone. */
+  'part.change': act('desk', z.strictObject({ id, revision, change: changeOf(partFields) }), done),
   'part.list': ask(
     'crew',
     z.strictObject({ text: words(60).default(''), most: z.int().min(1).max(500).default(200) }),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { bookingFields } from './booking.ts';
 import { act, ask } from './operation.ts';
 import {
   amount,
@@ -140,6 +141,10 @@ export const deskRoom = {
   ),
   'car.add': act('desk', carFields.extend({ customerId: id.nullable() }), done),
   'car.change': act('desk', z.strictObject({ id, revision, change: changeOf(carFields) }), done),
+  /** A new plate from a day on; the old one is kept with the day it ended. A slip of the pen is put right by car.change. */
+  'car.plate': act('desk', z.strictObject({ id, revision, plate: needed(16), from: civilDate }), done),
+  /** A new owner from a day on; the old one is kept with the day it ended. */
+  'car.owner': act('desk', z.strictObject({ id, revision, customerId: id, from: civilDate }), done),
   /** A reading outside a visit, or a clock replaced: old reading, new start (TRADE 11). */
   'car.odometer': act(
     'crew',
@@ -195,15 +200,7 @@ export const deskRoom = {
       mileageDoubt: z.enum(['none', 'as-typed', 'clock-replaced', 'owner-told']).default('none'),
       /** Already here, or still to come. */
       here: z.boolean(),
-      booking: z
-        .strictObject({
-          bayId: id,
-          day: civilDate,
-          from: z.string().regex(/^\d\d:\d\d$/),
-          hours: z.int().min(100).max(100_000),
-        })
-        .nullable()
-        .default(null),
+      booking: bookingFields.nullable().default(null),
       promiseAt: instant.nullable().default(null),
       promiseWords: words(80).default(''),
       ownMaximum: price.nullable().default(null),

@@ -1,7 +1,9 @@
 import type { z } from 'zod';
 import { benchRoom } from './bench.ts';
+import { bookingRoom } from './booking.ts';
 import { closeOutRoom } from './close-out.ts';
 import { deskRoom } from './desk.ts';
+import { moneyRoom } from './money.ts';
 import { quotesRoom } from './quotes.ts';
 import { sheetRoom } from './sheet.ts';
 import { shopRoom } from './shop.ts';
@@ -13,7 +15,9 @@ export const operations = {
   ...shopRoom,
   ...deskRoom,
   ...sheetRoom,
+  ...bookingRoom,
   ...closeOutRoom,
+  ...moneyRoom,
   ...quotesRoom,
   ...benchRoom,
   ...stockRoom,

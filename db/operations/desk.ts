@@ -99,6 +99,27 @@ async function addCar(context: Context, fields: CarFields, customerId: string | 
   return id;
 }
 
+/** A plate that was written down wrong: the one that holds now is put right, so that it is found. A new plate is car.plate. */
+async function correctPlate(context: Context, carId: string, car: Pick<CarRow, 'plate' | 'find_plate'>): Promise<void> {
+  const now = await context.tx
+    .selectFrom('car_plate')
+    .select('id')
+    .where('car_id', '=', carId)
+    .where('to_day', 'is', null)
+    .executeTakeFirst();
+  const columns = { plate: car.plate, find_plate: car.find_plate };
+  if (now && car.plate === '') await context.write.update('car_plate', now.id, { to_day: context.today });
+  else if (now) await context.write.update('car_plate', now.id, columns);
+  else if (car.plate !== '')
+    await context.write.insert('car_plate', {
+      id: newId(),
+      car_id: carId,
+      ...columns,
+      from_day: context.today,
+      to_day: null,
+    });
+}
+
 export type Doubt = 'none' | 'as-typed' | 'clock-replaced' | 'owner-told';
 
 /** Writes a mileage down, against the last one. Lower without a word for it is held: the desk is asked, nothing is guessed. */
@@ -234,7 +255,10 @@ export const deskHandlers: Handlers = {
       carFieldsOf(row),
       Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined)),
     );
-    return { id, revision: await context.write.edit('car', id, revision, carColumns(fields), change, carFieldsOf) };
+    const columns = carColumns(fields);
+    const next = await context.write.edit('car', id, revision, columns, change, carFieldsOf);
+    if (columns.find_plate !== row.find_plate || columns.plate !== row.plate) await correctPlate(context, id, columns);
+    return { id, revision: next };
   },
   'car.odometer': async (input, context) => {
     const car = await context.tx.selectFrom('car').select('id').where('id', '=', input.id).executeTakeFirst();

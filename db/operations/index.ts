@@ -1,12 +1,16 @@
 import type { Handlers } from '../context.ts';
 import { benchHandlers } from './bench.ts';
+import { bookingHandlers } from './booking.ts';
 import { careHandlers } from './care.ts';
 import { closeOutHandlers } from './close-out.ts';
 import { deskHandlers } from './desk.ts';
 import { findHandlers } from './find.ts';
 import { jobBookHandlers } from './job-book.ts';
 import { listHandlers } from './lists.ts';
+import { moneyHandlers } from './money.ts';
+import { paperListHandlers } from './paper-lists.ts';
 import { paperHandlers } from './papers.ts';
+import { plateAndOwnerHandlers } from './plate-and-owner.ts';
 import { quoteHandlers } from './quotes.ts';
 import { sheetHandlers } from './sheet.ts';
 import { shopHandlers } from './shop.ts';
@@ -23,7 +27,11 @@ export const handlers: Handlers = {
   ...findHandlers,
   ...sheetHandlers,
   ...yesHandlers,
+  ...plateAndOwnerHandlers,
+  ...bookingHandlers,
   ...closeOutHandlers,
+  ...moneyHandlers,
+  ...paperListHandlers,
   ...benchHandlers,
   ...stockHandlers,
   ...jobBookHandlers,

@@ -5,13 +5,24 @@ import { foldPlate, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
 import { signedIn } from '../people.ts';
 import { badInput, held, notFound } from '../refusal.ts';
-import { heldUnlessCovered } from './on-the-sheet.ts';
+import type { PartRow } from '../tables.ts';
+import { given, heldUnlessCovered } from './on-the-sheet.ts';
 
 async function partRow(context: Context, id: string) {
   const part = await context.tx.selectFrom('part').selectAll().where('id', '=', id).executeTakeFirst();
   if (!part) throw notFound('part', id);
   return part;
 }
+
+const partFieldsOf = (row: PartRow) => ({
+  number: row.number,
+  words: row.words,
+  unit: row.unit,
+  price: row.price,
+  bin: row.bin,
+  oneTime: row.one_time === 1,
+  keepAtLeast: row.keep_at_least,
+});
 
 /** Cost of one unit as last received, for issues below zero. */
 async function lastCost(context: Context, partId: string): Promise<number> {
@@ -62,6 +73,27 @@ export const stockHandlers: Handlers = {
       });
     }
     return { id, revision: 1 };
+  },
+  'part.change': async ({ id, revision, change }, context) => {
+    const fields = Object.assign(partFieldsOf(await partRow(context, id)), given(change));
+    const same = await context.tx
+      .selectFrom('part')
+      .select('id')
+      .where('number', '=', fields.number)
+      .where('id', '<>', id)
+      .executeTakeFirst();
+    if (same) throw badInput('change.number', 'number-taken');
+    const columns = {
+      number: fields.number,
+      words: fields.words,
+      unit: fields.unit,
+      price: fields.price,
+      bin: fields.bin,
+      one_time: fields.oneTime ? (1 as const) : (0 as const),
+      keep_at_least: fields.keepAtLeast,
+      find_number: foldPlate(fields.number),
+    };
+    return { id, revision: await context.write.edit('part', id, revision, columns, change, partFieldsOf) };
   },
   'part.list': async ({ text, most }, context) => {
     const rows = await context.tx.selectFrom('part').selectAll().orderBy('number').execute();

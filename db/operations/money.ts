@@ -1,0 +1,139 @@
+import { sql } from 'kysely';
+import { ageing, USUAL_EDGES } from '../../core/books/ageing.ts';
+import { money, sum, ZERO } from '../../core/money/money.ts';
+import { addDays, daysBetween } from '../../core/time/civil.ts';
+import { wallToInstant } from '../../core/time/instant.ts';
+import type { Context, Handlers } from '../context.ts';
+import { settingsOf } from '../people.ts';
+
+const WAYS = ['cash', 'card', 'transfer'] as const;
+
+/** What is still open of an invoice: its sum less its credit notes and what was paid on its order. */
+const OPEN = sql<number>`invoice.gross - coalesce(credited.sum, 0) - coalesce(paid.sum, 0)`;
+
+/** Every invoice that is not settled to the last cent, by the day it falls due. */
+function notSettled(context: Context) {
+  return context.tx
+    .selectFrom('paper as invoice')
+    .leftJoin(
+      (from) =>
+        from
+          .selectFrom('paper')
+          .select(({ fn }) => ['corrects', fn.sum<number>('gross').as('sum')])
+          .where('kind', '=', 'credit-note')
+          .groupBy('corrects')
+          .as('credited'),
+      (join) => join.onRef('credited.corrects', '=', 'invoice.id'),
+    )
+    .leftJoin(
+      (from) =>
+        from
+          .selectFrom('payment')
+          .select(({ fn }) => ['work_order_id', fn.sum<number>('amount').as('sum')])
+          .groupBy('work_order_id')
+          .as('paid'),
+      (join) => join.onRef('paid.work_order_id', '=', 'invoice.work_order_id'),
+    )
+    .innerJoin('work_order', 'work_order.id', 'invoice.work_order_id')
+    .innerJoin('car', 'car.id', 'work_order.car_id')
+    .innerJoin('customer', 'customer.id', 'invoice.customer_id')
+    .select(['invoice.id', 'invoice.number', 'invoice.gross', 'invoice.issued_on', 'invoice.due_on'])
+    .select(['work_order.id as orderId', 'work_order.number as orderNumber', 'car.plate'])
+    .select(['customer.id as customerId', 'customer.name as customer', OPEN.as('open')])
+    .where('invoice.kind', '=', 'invoice')
+    .where(OPEN, '<>', 0)
+    .orderBy('invoice.due_on')
+    .orderBy('invoice.number')
+    .execute();
+}
+
+/** Deposits less what was paid back, on orders without an invoice. */
+async function depositsHeld(context: Context): Promise<number> {
+  const row = await context.tx
+    .selectFrom('payment')
+    .select(({ fn }) => fn.sum<number | null>('amount').as('sum'))
+    .where((on) =>
+      on.not(
+        on.exists(
+          on
+            .selectFrom('paper')
+            .select('paper.id')
+            .whereRef('paper.work_order_id', '=', 'payment.work_order_id')
+            .where('paper.kind', '=', 'invoice'),
+        ),
+      ),
+    )
+    .executeTakeFirst();
+  return Number(row?.sum ?? 0);
+}
+
+/** What came in and went back on the shop's present day, by way. Rounding to coins is no way of paying. */
+async function takenToday(context: Context) {
+  const { zone } = settingsOf(context);
+  const rows = await context.tx
+    .selectFrom('payment')
+    .select(['way', 'amount'])
+    .where('at', '>=', wallToInstant(`${context.today}T00:00`, zone))
+    .where('at', '<', wallToInstant(`${addDays(context.today, 1)}T00:00`, zone))
+    .where('way', '<>', '')
+    .execute();
+  const ways = WAYS.map((way) => {
+    const mine = rows.filter((row) => row.way === way).map((row) => row.amount);
+    return {
+      way,
+      in: sum(mine.filter((amount) => amount > 0)),
+      back: money(-sum(mine.filter((amount) => amount < 0))),
+      count: mine.length,
+    };
+  });
+  const cash = ways.find(({ way }) => way === 'cash');
+  return {
+    ways: ways.filter(({ count }) => count > 0),
+    in: sum(ways.map((way) => way.in)),
+    back: sum(ways.map((way) => way.back)),
+    drawer: (cash?.in ?? 0) - (cash?.back ?? 0),
+  };
+}
+
+export const moneyHandlers: Handlers = {
+  'money.get': async (_input, context) => {
+    const rows = await notSettled(context);
+    const owing = rows.filter((row) => row.open > 0);
+    const items = owing.map((row) => ({ dueOn: row.due_on ?? row.issued_on, open: money(row.open) }));
+    const { buckets } = ageing(items, ZERO, context.today);
+    return {
+      asOf: context.today,
+      unpaid: owing.map((row) => {
+        const dueOn = row.due_on ?? row.issued_on;
+        return {
+          paperId: row.id,
+          number: row.number,
+          orderId: row.orderId,
+          orderNumber: row.orderNumber,
+          customerId: row.customerId,
+          customer: row.customer,
+          plate: row.plate,
+          issuedOn: row.issued_on,
+          dueOn,
+          age: daysBetween(row.issued_on, context.today),
+          daysPastDue: daysBetween(dueOn, context.today),
+          gross: row.gross,
+          open: row.open,
+        };
+      }),
+      owed: sum(items.map((item) => item.open)),
+      ageing: buckets.map((bucket, at) => ({ upTo: USUAL_EDGES[at] ?? null, sum: bucket })),
+      inFavour: rows
+        .filter((row) => row.open < 0)
+        .map((row) => ({
+          paperId: row.id,
+          number: row.number,
+          orderId: row.orderId,
+          customer: row.customer,
+          sum: -row.open,
+        })),
+      deposits: await depositsHeld(context),
+      today: await takenToday(context),
+    };
+  },
+};
