@@ -21,9 +21,8 @@ export function readReduction(text: string, sum: (typed: string) => number | nul
   }
   // Thousandths of a percent, ten of which are a basis point.
   const read = readQuantity(trimmed.slice(0, -1).trim());
-  return read === null || read.unit !== '' || read.quantity % 10 !== 0 || read.quantity > 100_000
-    ? null
-    : { bp: read.quantity / 10 };
+  if (read === null || read.unit !== '' || read.quantity % 10 !== 0) return null;
+  return read.quantity === 0 || read.quantity > 100_000 ? null : { bp: read.quantity / 10 };
 }
 
 /** Discounts of the whole sheet: a percentage or a sum, on everything, the labour or the parts. */

@@ -54,10 +54,12 @@ export const emptyDraft = (unit: DistanceUnit): Draft => ({
   ...{ bayId: '', day: '', from: '', hours: '1', promise: '', promiseWords: '', ownMost: '', po: '' },
 });
 
-/** A mileage as typed, thousands marks and blanks dropped; null where it is no whole figure. */
+/** A mileage as typed, also with its thousands parted; null where it is no whole figure ("61480.5"). */
 export function readMileageText(text: string): number | null {
-  const bare = text.replace(/[\s,.'\u00a0]/g, '');
-  return /^\d{1,7}$/.test(bare) ? Number(bare) : null;
+  const bare = text.trim();
+  const whole = /^\d{1,7}$/.test(bare) || /^\d{1,3}(?:[\s,.']\d{3}){1,2}$/.test(bare);
+  const figure = Number(bare.replace(/\D/g, ''));
+  return whole && figure <= 9_999_999 ? figure : null;
 }
 
 /** Hours as typed in thousandths; null below a tenth or above a hundred. */
