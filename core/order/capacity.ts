@@ -18,22 +18,3 @@ export function hoursFree({ present, shareBp, booked }: DayLoad): number {
 
 /** Whether a job of so many hours fits; exactly the free hours fit. */
 export const fits = (load: DayLoad, hours: number): boolean => hours <= hoursFree(load);
-
-/** A car in a bay, from and to in minutes of its day. */
-export interface BaySlot {
-  readonly id: string;
-  readonly bay: string;
-  readonly day: string;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** The ids that a slot would share its bay with at one time; ending as another begins is no clash. */
-export function clashesWith(slot: BaySlot, others: readonly BaySlot[]): string[] {
-  return others
-    .filter(({ id, bay, day, from, to }) => {
-      const same = id !== slot.id && bay === slot.bay && day === slot.day;
-      return same && from < slot.to && slot.from < to;
-    })
-    .map(({ id }) => id);
-}
