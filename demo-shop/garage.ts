@@ -58,6 +58,7 @@ export const SALTMARSH: SetUp = {
   bays: [
     { name: 'Bay 1', words: 'two-post lift' },
     { name: 'Bay 2', words: 'four-post lift' },
+    { name: 'Floor', words: 'by the door' },
   ],
   rates: [{ name: 'Labour', price: 12_800, usual: true }],
 };

@@ -1,5 +1,6 @@
 import type { OutputOf } from '../core/contract/index.ts';
 import type { Shop } from '../electron/dispatch.ts';
+import { baysOfTheDay } from './bays.ts';
 import { carrierSwap } from './carrier-swap.ts';
 import { finishedOrders } from './finished.ts';
 import { SALTMARSH, STOCK, type StockIds } from './garage.ts';
@@ -35,6 +36,7 @@ export async function playDemo(shop: Shop, end: number, say: (sentence: string) 
   finishedOrders(story);
   ordersUnderWay(story);
   ordersWaiting(story);
+  baysOfTheDay(story);
   for (let n = 10; n > 0; n -= 1)
     story.scene(story.day(n, '17:45'), async () => {
       const { rows } = await story.did('Piet', 'order.list', { which: 'open' });

@@ -11,6 +11,7 @@ import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
 import { isLate } from './row-words.ts';
+import { Day } from './strip/Day.tsx';
 import { TodayRow } from './TodayRow.tsx';
 import './today.css';
 
@@ -51,6 +52,7 @@ export function TodayList() {
     >
       {error && !data ? <p role="alert">{errorSentence(error, writing)}</p> : null}
       {data && rows.length === 0 ? <Empty action={<BookButton />}>{t('today.empty')}</Empty> : null}
+      {data && rows.length > 0 ? <Day rows={rows} now={now} /> : null}
       <div ref={list}>
         {rows.length === 0
           ? null

@@ -19,4 +19,13 @@ export const today = {
   clock: '{person}, clock at {time}',
   theSum: 'the sum',
   order: 'order {number}',
+  strip: 'The bays today, hour by hour',
+  noBay: 'No bay',
+  'block-booked': '{car}, booked from {from} to {to}',
+  'block-worked': '{car}, worked on now, booked from {from} to {to}',
+  'block-still': '{car}, stands still, booked from {from} to {to}',
+  'block-gone': '{car}, gone, was booked from {from} to {to}',
+  'flag-fine': '{car}, promised {time}',
+  'flag-soon': '{car}, promised {time}, soon',
+  'flag-late': '{car}, promised {time}, late',
 } as const;

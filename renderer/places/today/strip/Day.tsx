@@ -1,0 +1,82 @@
+import type { OutputOf } from '../../../../core/contract/index.ts';
+import { civilDateOf, instantToWall } from '../../../../core/time/instant.ts';
+import { useShop, useWriting } from '../../../state/shop.ts';
+import { useAsk } from '../../../state/use-ask.ts';
+import { nearText, timeText } from '../../../words/times.ts';
+import { type Booked, DayStrip, type Promised } from './DayStrip.tsx';
+import { minutesOf } from './lay-out.ts';
+
+type Row = OutputOf<'today.get'>['rows'][number];
+type Booking = OutputOf<'booking.list'>['rows'][number];
+
+const HOUR = 60;
+
+interface Props {
+  readonly rows: readonly Row[];
+  readonly now: number;
+}
+
+/** Today's bays with their cars, and what was promised: of open orders, for today or before. */
+export function Day({ rows, now }: Props) {
+  const writing = useWriting();
+  const settings = useShop()?.settings;
+  const today = civilDateOf(now, writing.zone);
+  const { data } = useAsk('booking.list', { from: today, to: today });
+  if (data === undefined || !settings) return null;
+  const minute = minutesOf(instantToWall(now, writing.zone).time);
+  const orders = new Map(rows.map((row) => [row.orderId, row]));
+  const booked = data.rows.map((row) => blockOf(row, orders.get(row.orderId)));
+  const promised = rows.flatMap((row): Promised[] => {
+    if (row.promiseAt === null || row.next.promise === 'none') return [];
+    const wall = instantToWall(row.promiseAt, writing.zone);
+    if (wall.date > today) return [];
+    const block = booked.find((one) => one.orderId === row.orderId);
+    // What was promised before today hangs where its slot begins, else at this minute.
+    const at = wall.date === today ? minutesOf(wall.time) : (block?.from ?? minute);
+    return [
+      {
+        orderId: row.orderId,
+        bayId: block?.bayId ?? '',
+        at,
+        time: nearText(row.promiseAt, writing, now),
+        // In its bay the car stands beside it; elsewhere the pennant says whose it is.
+        words: block === undefined ? `${nearText(row.promiseAt, writing, now)} ${row.plate}`.trim() : '',
+        plate: row.plate,
+        promise: row.next.promise,
+      },
+    ];
+  });
+  return (
+    <DayStrip
+      bays={data.bays}
+      booked={booked}
+      promised={promised}
+      now={minute}
+      nowText={timeText(now, writing)}
+      opens={minutesOf(settings.planOpens)}
+      closes={minutesOf(settings.planCloses)}
+    />
+  );
+}
+
+function blockOf(booking: Booking, row: Row | undefined): Booked {
+  const from = minutesOf(booking.from);
+  const people = row?.clocks.map((clock) => clock.person) ?? [];
+  const gone = booking.handedOverAt !== null;
+  const worked = people.length > 0;
+  return {
+    orderId: booking.orderId,
+    bayId: booking.bayId,
+    from,
+    to: Math.min(24 * HOUR, from + (booking.hours * HOUR) / 1000),
+    plate: booking.plate,
+    words: [booking.car, ...(worked ? people : [booking.complaint])].filter((one) => one !== '').join(', '),
+    look: gone
+      ? 'gone'
+      : worked
+        ? 'worked'
+        : booking.arrivedAt !== null && row !== undefined && row.next.whose !== 'ours'
+          ? 'still'
+          : 'booked',
+  };
+}
