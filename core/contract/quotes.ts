@@ -24,6 +24,8 @@ export const quoteFigures = z.strictObject({
       ),
     }),
   ),
+  supplies: amount,
+  discount: amount,
   tax: amount,
   gross: amount,
 });

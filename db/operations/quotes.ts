@@ -41,6 +41,8 @@ export const quoteHandlers: Handlers = {
               amount: amounts.get(line.id) ?? 0,
             })),
           })),
+          supplies: totals.supplies,
+          discount: totals.discount,
           tax: paper.tax,
           gross: paper.gross,
         };

@@ -13,7 +13,8 @@ export function YesBar({ yes, coming }: Props) {
   const { ceiling, onSheet } = yes;
   const whole = Math.max(onSheet, ceiling, coming ?? 0, 1);
   const hatch = Math.min(onSheet, (yes.heldSum ?? 0) + (yes.coveredExcess ?? 0));
-  const solid = Math.max(0, onSheet - hatch);
+  // While a yes is being recorded, only the yes so far is solid.
+  const solid = Math.max(0, Math.min(onSheet - hatch, coming === undefined ? onSheet : ceiling));
   // What a coming yes reaches is drawn as its dashed length instead.
   const held = Math.max(solid, coming ?? 0);
   const at = (minor: number) => `${(Math.max(0, Math.min(minor, whole)) * 100) / whole}%`;

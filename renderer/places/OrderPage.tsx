@@ -1,20 +1,20 @@
 import { useState } from 'react';
 import { Bench } from '../bench/Bench.tsx';
+import { CloseOutPage } from '../close-out/CloseOutPage.tsx';
 import { useKey } from '../frame/keys.ts';
 import { goTo } from '../frame/router.ts';
 import { TwoSides } from '../frame/TwoSides.tsx';
 import { Button } from '../parts/Button.tsx';
 import { FootBar } from '../parts/FootBar.tsx';
 import { Loading } from '../parts/Loading.tsx';
-import { CloseOut } from '../sheet/CloseOut.tsx';
 import { CreditNote } from '../sheet/CreditNote.tsx';
 import { OrderActs } from '../sheet/OrderActs.tsx';
 import { invoiceOf } from '../sheet/order.ts';
 import { Papers } from '../sheet/Papers.tsx';
 import { Payments } from '../sheet/Payments.tsx';
-import { RecordYes, YES_FORM } from '../sheet/RecordYes.tsx';
 import { Sheet } from '../sheet/Sheet.tsx';
 import { Wrong } from '../sheet/Wrong.tsx';
+import { YesPage } from '../sheet/yes/YesPage.tsx';
 import { useSession } from '../state/session.ts';
 import { useAsk } from '../state/use-ask.ts';
 import { useDo } from '../state/use-do.ts';
@@ -34,8 +34,6 @@ export function OrderPage({ id, beside }: Props) {
   const desk = useSession((session) => session.person?.role !== 'mechanic');
   const quote = useDo('quote.issue');
   const [current, setCurrent] = useState<string | null>(null);
-  const [coming, setComing] = useState<number | null>(null);
-  const toBench = () => goTo('orders', id);
   const toYes = () => goTo('orders', id, 'yes');
   useKey('Alt+Y', toYes, desk);
   const order = asked.data;
@@ -53,51 +51,30 @@ export function OrderPage({ id, beside }: Props) {
   const quoted = order.papers.some((paper) => paper.kind === 'quote');
   const job = order.jobs.find((one) => one.id === current) ?? order.jobs.find((one) => one.covered) ?? order.jobs[0];
   const form = desk && invoice === undefined ? beside : '';
-  const benchLabel =
-    form === 'yes' ? t('decision.title') : form === 'close-out' ? t('decision.before') : t('bench.title');
+  if (form === 'yes') return <YesPage order={order} />;
+  if (form === 'close-out') return <CloseOutPage order={order} />;
   return (
     <TwoSides
-      key={form}
-      first={form === '' ? 'sheet' : 'bench'}
       sheetLabel={`${t('sheet.order')} ${order.number}`}
       sheet={<Sheet order={order} locked={!desk || invoice !== undefined} current={job?.id} onCurrent={setCurrent} />}
-      benchLabel={benchLabel}
+      benchLabel={t('bench.title')}
       bench={
-        form === 'yes' ? (
-          <RecordYes order={order} onDone={toBench} onUpTo={setComing} />
-        ) : form === 'close-out' ? (
-          <CloseOut order={order} onYes={toYes} onDone={toBench} />
-        ) : (
-          <>
-            <Bench order={order} job={job} onJob={setCurrent} />
-            {desk ? (
-              <>
-                <Payments order={order} />
-                <Papers order={order} />
-                <CreditNote order={order} />
-                <OrderActs order={order} />
-              </>
-            ) : null}
-          </>
-        )
+        <>
+          <Bench order={order} job={job} onJob={setCurrent} />
+          {desk ? (
+            <>
+              <Payments order={order} />
+              <Papers order={order} />
+              <CreditNote order={order} />
+              <OrderActs order={order} />
+            </>
+          ) : null}
+        </>
       }
       foot={
         <>
           <Wrong error={quote.error} />
-          <FootBar
-            yes={order.yes}
-            {...(form === 'yes' && (coming ?? order.yes.onSheet) !== undefined
-              ? { coming: coming ?? order.yes.onSheet ?? 0 }
-              : {})}
-          >
-            {form === 'yes' ? (
-              <>
-                <Button onClick={toBench}>{t('decision.leave')}</Button>
-                <Button kind="go" keys="Ctrl Enter" onClick={submitYes}>
-                  {t('decision.record')}
-                </Button>
-              </>
-            ) : null}
+          <FootBar yes={order.yes}>
             {!desk || invoice !== undefined || form !== '' ? null : (
               <>
                 <Button disabled={quote.busy} onClick={() => void quote.run({ orderId: id })}>
@@ -114,9 +91,4 @@ export function OrderPage({ id, beside }: Props) {
       }
     />
   );
-}
-
-function submitYes(): void {
-  const form = document.getElementById(YES_FORM);
-  if (form instanceof HTMLFormElement) form.requestSubmit();
 }
