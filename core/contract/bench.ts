@@ -245,6 +245,8 @@ export const benchRoom = {
           plate: z.string(),
           car: z.string(),
           customer: z.string(),
+          complaint: z.string(),
+          titles: z.array(z.string()),
           promiseAt: instant.nullable(),
           promiseWords: z.string(),
           next: nextMove,

@@ -37,6 +37,8 @@ export const todayHandlers: Handlers = {
         plate: loaded.car.plate,
         car: loaded.car.words,
         customer: loaded.customer.name,
+        complaint: loaded.order.complaint,
+        titles: loaded.jobs.map((job) => job.title),
         promiseAt: loaded.order.promise_at,
         promiseWords: loaded.order.promise_words,
         next: { ...next, with: figures },

@@ -5,7 +5,7 @@ import { LateMark, SoonMark } from '../../parts/WordMark.tsx';
 import { spanText, type Writing } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { nearText } from '../../words/times.ts';
-import { isLate, nextWords, promiseWords } from './row-words.ts';
+import { aboutWords, isLate, nextWords, promiseWords } from './row-words.ts';
 
 interface Props {
   readonly row: OutputOf<'today.get'>['rows'][number];
@@ -16,12 +16,14 @@ interface Props {
 /** One order: since when, what next, which car, whose, and the promise with its mark. */
 export function TodayRow({ row, now, writing }: Props) {
   const late = isLate(row);
+  const about = aboutWords(row);
   const booked = row.next.what === 'bring-it-in';
   return (
     <a className={late ? 'today-row today-late' : 'today-row'} href={hrefOf('orders', row.orderId)}>
       <span className="today-since">{booked ? t('today.booked') : nearText(row.next.since, writing, now)}</span>
       <span className="today-next">
         {nextWords(row, writing)}
+        {about === '' ? null : <small className="today-about">{about}</small>}
         {row.clocks.map((clock) => (
           <small key={clock.person}>{t('today.clock', { person: clock.person, time: spanText(now - clock.on) })}</small>
         ))}

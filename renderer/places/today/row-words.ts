@@ -11,6 +11,24 @@ export function isLate(row: Row): boolean {
   return row.next.promise === 'late' || row.next.with.late === 1;
 }
 
+/** Next things that say on what: the jobs, or before there are any the customer's words. */
+const ABOUT: ReadonlySet<string> = new Set([
+  'start-work',
+  'carry-on',
+  'work-goes-on',
+  'write-up-quote',
+  'send-quote',
+  'say-yes',
+  'find-out',
+  'looking',
+  'bring-it-in',
+]);
+
+/** What the next thing is about, or '' where it says all there is. */
+export function aboutWords(row: Row): string {
+  return ABOUT.has(row.next.what) ? row.titles.join(', ') || row.complaint : '';
+}
+
 /** The next thing to do. Where the sum is not for this person, it says so without the sum. */
 export function nextWords(row: Row, writing: Writing): string {
   const figures = { balance: t('today.theSum'), ...figureWords(row.next.with, writing) };
