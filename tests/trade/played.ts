@@ -1,5 +1,6 @@
 import type { Case } from './case.ts';
 import { playedClocks } from './played-clocks.ts';
+import { playedClose } from './played-close.ts';
 import { playedPayments } from './played-payments.ts';
 import { playedSheets } from './played-sheets.ts';
 
@@ -7,7 +8,12 @@ import { playedSheets } from './played-sheets.ts';
  * Cases that are played as operations on a practice shop: what is answered is read back from the shop, in the words of
  * `expected`. A case that stands here as well as among the reckoned ones is run both ways.
  */
-export const played: Readonly<Record<string, Case>> = { ...playedClocks, ...playedPayments, ...playedSheets };
+export const played: Readonly<Record<string, Case>> = {
+  ...playedClocks,
+  ...playedClose,
+  ...playedPayments,
+  ...playedSheets,
+};
 
 /** Cases whose point is what the program does, not a figure: they must stand in {@link played}. */
 export const MUST_BE_PLAYED: readonly string[] = [
