@@ -144,9 +144,22 @@ function parse(schema: z.ZodType, value: unknown): unknown {
     code: 'bad-input',
     fields: result.error.issues.slice(0, 20).map((issue) => ({
       path: issue.path.join('.'),
-      problem: issue.message,
+      ...problemOf(issue),
     })),
   });
+}
+
+/** What does not fit, by name: sentences live with the doors. A check of ours brings its name as its message. */
+function problemOf(issue: z.core.$ZodIssue): { problem: string; with?: Record<string, number> } {
+  if (issue.code === 'too_big')
+    return issue.origin === 'string'
+      ? { problem: 'too-long', with: { most: Number(issue.maximum) } }
+      : { problem: 'too-much', with: { most: Number(issue.maximum) } };
+  if (issue.code === 'too_small')
+    return issue.origin === 'string'
+      ? { problem: 'missing' }
+      : { problem: 'too-little', with: { least: Number(issue.minimum) } };
+  return { problem: issue.message };
 }
 
 function errorOf(house: House, fault: unknown): ShopError {

@@ -1,10 +1,13 @@
-import type { HeldReason } from '../../core/contract/errors.ts';
+import type { HeldReason } from '../../core/contract/held.ts';
 import type { CallError } from '../state/transport.ts';
 import { amountText, PLAIN_WRITING, type Writing } from './figures.ts';
 import { type Figures, t, tMaybe } from './t.ts';
 
 /** Figures of a reason that are sums in minor units. */
-const SUMS: ReadonlySet<string> = new Set(['excess', 'sum', 'amount', 'balance', 'ceiling', 'gross']);
+const SUMS: ReadonlySet<string> = new Set([
+  ...['excess', 'sum', 'amount', 'balance', 'ceiling', 'gross'],
+  ...['maximum', 'fits', 'upTo', 'open', 'held'],
+]);
 
 /** The figures that come with a key, with its sums written as the shop writes them. */
 export function figureWords(figures: Figures, writing: Writing): Figures {
@@ -30,8 +33,11 @@ export function problemSentence(problem: string, figures: Figures = {}): string 
 /** One sentence for an error: what is wrong and what now. */
 export function errorSentence(error: CallError, writing: Writing = PLAIN_WRITING): string {
   switch (error.code) {
-    case 'bad-input':
-      return t('errors.bad-input');
+    case 'bad-input': {
+      const [only, another] = error.fields;
+      const problem = only && another === undefined ? tMaybe(`errors.problem-${only.problem}`, only.with) : null;
+      return problem === null ? t('errors.bad-input') : t('errors.bad-input-one', { problem });
+    }
     case 'held':
       return t('errors.held', { reasons: error.reasons.map((reason) => heldSentence(reason, writing)).join(' ') });
     case 'not-allowed': {

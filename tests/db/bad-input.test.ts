@@ -44,6 +44,19 @@ describe('bad input is answered in the closed set of errors and nothing is writt
     expect((await garage.did('Odile', 'trail.list', {})).rows.length).toBe(before);
   });
 
+  test('what does not fit is named with its figures, so that each door can say it', async () => {
+    const book = (change: object) => garage.refused('Desk', 'order.book', intake(change));
+    expect(await book({ complaint: 'x'.repeat(4001) })).toEqual({
+      code: 'bad-input',
+      fields: [{ path: 'complaint', problem: 'too-long', with: { most: 4000 } }],
+    });
+    expect(await book({ complaint: ' ' })).toMatchObject({ fields: [{ path: 'complaint', problem: 'missing' }] });
+    expect(await book({ mileage: -1 })).toMatchObject({ fields: [{ problem: 'too-little', with: { least: 0 } }] });
+    expect(await book({ promiseAt: -2_208_988_800_000 })).toMatchObject({
+      fields: [{ path: 'promiseAt', problem: 'too-little' }],
+    });
+  });
+
   test('an operation that does not exist', async () => {
     const answer = await garage.shop.call('order.explode', {}, { personId: null, device: 'test' });
     expect(answer).toEqual({ ok: false, error: { code: 'unknown-operation', operation: 'order.explode' } });

@@ -1,6 +1,7 @@
 /** A sentence for each of the closed set of error codes: what is wrong, and what now. */
 export const errors = {
   'bad-input': 'Something here does not fit. Look at the marked fields.',
+  'bad-input-one': 'What stands here {problem}.',
   'bad-input-field': '{field}: {problem}',
   'not-found': 'This is not in the shop any more.',
   'changed-meanwhile': 'Somebody changed this meanwhile. Both are kept; pick one.',
@@ -22,6 +23,10 @@ export const errors = {
   'no-answer': 'The shop did not answer. Is its machine on?',
   // What does not fit, as the checks name it.
   problem: 'does not fit',
+  'problem-too-long': 'is longer than the {most} signs that fit',
+  'problem-missing': 'is missing',
+  'problem-too-much': 'is more than can be written down',
+  'problem-too-little': 'is less than can be',
   'problem-control-character': 'holds a character that cannot be printed',
   'problem-out-of-range': 'is out of range',
   'problem-practice-only': 'is taken in practice shops only',
