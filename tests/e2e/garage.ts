@@ -44,6 +44,11 @@ export class Garage {
     return new Garage(door, new Map(people.map((person) => [person.name, person.id])));
   }
 
+  /** The same garage behind another door, after it was closed. */
+  reopened(door: OpenDoor): Garage {
+    return new Garage(door, this.#people);
+  }
+
   personId(name: PersonName): string {
     const id = this.#people.get(name);
     if (id === undefined) throw new Error(`nobody here is called ${name}`);

@@ -1,0 +1,77 @@
+import type { Browser, Page } from '@playwright/test';
+import { t } from '../../renderer/words/t.ts';
+import type { Garage, PersonName } from './garage.ts';
+import { expect, test } from './shop-fixture.ts';
+import { enter, expectOnSheet, field, openOrder, typeCell } from './window.ts';
+
+/** A window of its own, on another desk: another session and another person. */
+async function windowOf(browser: Browser, garage: Garage, name: PersonName, orderId: string): Promise<Page> {
+  const page = await (await browser.newContext()).newPage();
+  await enter(page, garage, name);
+  await openOrder(page, garage, orderId);
+  return page;
+}
+
+const price = (page: Page) => field(page, t('sheet.cellPrice', { words: 'Road test' }));
+const both = (page: Page) => page.getByRole('group', { name: t('errors.changed-meanwhile') });
+
+test('what one window adds stands in the other by itself', async ({ garage, browser }) => {
+  const id = await garage.booked();
+  await garage.job(id);
+  const odile = await windowOf(browser, garage, 'Odile', id);
+  const piet = await windowOf(browser, garage, 'Piet', id);
+  await field(odile, t('sheet.newWords', { letter: 'A' })).fill('Look at the mount 0.5 h');
+  await odile.getByRole('button', { name: t('sheet.add'), exact: true }).click();
+  await expect(field(piet, t('sheet.cellPrice', { words: 'Look at the mount' }))).toHaveValue('96.00');
+  await expectOnSheet(piet, '241.92');
+});
+
+test('the same cell typed in two windows: nothing is overwritten, both values stand and the person picks', async ({
+  garage,
+  browser,
+}) => {
+  const id = await garage.booked();
+  await garage.job(id);
+  const odile = await windowOf(browser, garage, 'Odile', id);
+  const piet = await windowOf(browser, garage, 'Piet', id);
+  const unitPrice = async () => (await garage.order(id)).jobs[0]?.lines[0]?.unitPrice;
+
+  await price(piet).fill('110');
+  await typeCell(odile, t('sheet.cellPrice', { words: 'Road test' }), '100');
+  await expect.poll(unitPrice).toBe(10_000);
+  await price(piet).press('Tab');
+  await expect(both(piet)).toContainText(`${t('parts.yours')}110`);
+  await expect(both(piet)).toContainText(`${t('parts.theirs')}100.00`);
+  expect(await unitPrice()).toBe(10_000);
+  await both(piet)
+    .getByRole('button', { name: t('parts.keep', { value: '110' }) })
+    .click();
+  await expect(both(piet)).toBeHidden();
+  await expect.poll(unitPrice).toBe(11_000);
+  await expect(price(odile)).toHaveValue('110.00');
+
+  await price(odile).fill('120');
+  await typeCell(piet, t('sheet.cellPrice', { words: 'Road test' }), '115');
+  await expect.poll(unitPrice).toBe(11_500);
+  await price(odile).press('Tab');
+  await both(odile)
+    .getByRole('button', { name: t('parts.take', { value: '115.00' }) })
+    .click();
+  await expect(price(odile)).toHaveValue('115.00');
+  expect(await unitPrice()).toBe(11_500);
+});
+
+test('two cells of one line typed in two windows are both kept, and nobody is asked', async ({ garage, browser }) => {
+  const id = await garage.booked();
+  await garage.job(id);
+  const odile = await windowOf(browser, garage, 'Odile', id);
+  const piet = await windowOf(browser, garage, 'Piet', id);
+  await price(piet).fill('110');
+  await typeCell(odile, t('sheet.cellQuantity', { words: 'Road test' }), '2 h');
+  await expect(field(piet, t('sheet.cellQuantity', { words: 'Road test' }))).toHaveValue(/^2/);
+  await price(piet).press('Tab');
+  // 2 h at 110.00 and 5 % supplies, 20 % tax: 277.20
+  await expectOnSheet(odile, '277.20');
+  await expectOnSheet(piet, '277.20');
+  await expect(both(piet)).toBeHidden();
+});
