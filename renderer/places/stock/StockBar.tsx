@@ -9,7 +9,7 @@ export type StockRow = OutputOf<'stock.get'>['rows'][number];
 export const isLow = (row: StockRow): boolean => row.free < row.keepAtLeast || row.free < 0;
 
 /**
- * What lies on the shelf, drawn: free, spoken for (hatch), on the way (dashed), a tick at keep at least. Twice the least
+ * What lies on the shelf, drawn: free, spoken for (hatch), on the way (dashed), a tick at keep at least. Three times the least
  * is the whole width, so that the tick stands in the same place down the list, unless more than that is there.
  */
 export function StockBar({ row }: { readonly row: StockRow }) {
@@ -17,7 +17,7 @@ export function StockBar({ row }: { readonly row: StockRow }) {
   const free = Math.max(0, row.free);
   const spoken = Math.max(0, Math.min(row.spokenFor, row.onHand));
   const total = free + spoken + row.onTheWay;
-  const whole = Math.max(total, row.keepAtLeast * 2, 1);
+  const whole = Math.max(total, row.keepAtLeast * 3, 1);
   const wide = (quantity: number) => `${((quantity * 100) / whole).toFixed(2)}%`;
   const text = (quantity: number) => quantityText(quantity, row.unit, writing);
   return (

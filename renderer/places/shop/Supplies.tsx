@@ -1,0 +1,62 @@
+import { useWriting } from '../../state/shop.ts';
+import { amountText, rateText, readAmount } from '../../words/figures.ts';
+import { t } from '../../words/t.ts';
+import { readPercent } from '../set-up/percent.ts';
+import { Setting, SettingChoice, type Settings, useShopPage } from './setting.tsx';
+
+type Share = Extract<Settings['supplies'], { mode: 'percent' }>;
+const SHARE: Share = { mode: 'percent', bp: 0, cap: null, floor: null, sentence: '' };
+const shareOf = ({ supplies }: Settings): Share => (supplies.mode === 'percent' ? supplies : SHARE);
+
+/** Supplies: each on its line, or a share of labour that the papers explain. */
+export function Supplies() {
+  const { settings } = useShopPage();
+  const writing = useWriting();
+  return (
+    <section>
+      <h3>{t('shop.supplies')}</h3>
+      <SettingChoice
+        label={t('shop.supplies')}
+        value={settings.supplies.mode}
+        options={[
+          { value: 'itemise', words: t('shop.itemise') },
+          { value: 'percent', words: t('shop.share') },
+        ]}
+        change={(mode, now) => ({ supplies: mode === 'itemise' ? { mode } : shareOf(now) })}
+      />
+      {settings.supplies.mode === 'itemise' ? null : (
+        <>
+          <Setting
+            label={t('shop.shareOf')}
+            show={(now) => rateText(shareOf(now).bp * 100, writing)}
+            read={(text, now) => {
+              const bp = readPercent(text, 2);
+              return bp === null ? null : { supplies: { ...shareOf(now), bp } };
+            }}
+            wrong={t('start.overWrong')}
+          />
+          {(['floor', 'cap'] as const).map((edge) => (
+            <Setting
+              key={edge}
+              label={t(`shop.${edge}`)}
+              placeholder={t('shop.none')}
+              show={(now) => amountText(shareOf(now)[edge], writing)}
+              read={(text, now) => {
+                const sum = text.trim() === '' ? null : readAmount(text, writing);
+                if (text.trim() !== '' && (sum === null || sum < 0)) return null;
+                return { supplies: { ...shareOf(now), [edge]: sum } };
+              }}
+              wrong={t('start.overSumWrong')}
+            />
+          ))}
+          <Setting
+            label={t('shop.suppliesSentence')}
+            show={(now) => shareOf(now).sentence}
+            read={(sentence, now) => ({ supplies: { ...shareOf(now), sentence } })}
+            wrong={t('shop.wordsWrong')}
+          />
+        </>
+      )}
+    </section>
+  );
+}
