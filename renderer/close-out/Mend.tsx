@@ -46,6 +46,7 @@ export function Mend({ order, stop, onNoLine }: Props) {
         </button>
       );
     case 'over-own-maximum':
+    case 'beyond-own-maximum':
       return <p className="small ink-2">{t('closeOut.maximumHow')}</p>;
     default:
       return null;

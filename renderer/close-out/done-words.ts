@@ -5,7 +5,8 @@ import type { Stop } from './close-out.ts';
 
 /** What has to be so before this car leaves and is so, in the order of the stops; what does not touch it is not named. */
 export function doneWords(order: Order, stops: readonly Stop[], writing: Writing): string[] {
-  const open = new Set(stops.map((stop) => stop.what));
+  // Whoever may not see sums is told "beyond" where others are told by how much it is over.
+  const open = new Set<string>(stops.map((stop) => stop.what.replace(/^beyond-/, 'over-')));
   const steps = order.jobs.flatMap((job) => job.steps);
   const outside = order.jobs.some((job) => job.lines.some((line) => line.kind === 'outside'));
   const words: readonly (readonly [string, boolean, string])[] = [

@@ -4,39 +4,45 @@ import { CloseOutPage } from '../close-out/CloseOutPage.tsx';
 import { useKey } from '../frame/keys.ts';
 import { goTo } from '../frame/router.ts';
 import { TwoSides } from '../frame/TwoSides.tsx';
+import { InvoicedPage } from '../papers/InvoicedPage.tsx';
+import { Papers } from '../papers/Papers.tsx';
+import { Payments } from '../papers/Payments.tsx';
+import { newestPaper } from '../papers/paper-name.ts';
 import { Button } from '../parts/Button.tsx';
 import { FootBar } from '../parts/FootBar.tsx';
 import { Loading } from '../parts/Loading.tsx';
-import { CreditNote } from '../sheet/CreditNote.tsx';
 import { OrderActs } from '../sheet/OrderActs.tsx';
 import { invoiceOf } from '../sheet/order.ts';
-import { Papers } from '../sheet/Papers.tsx';
-import { Payments } from '../sheet/Payments.tsx';
 import { Sheet } from '../sheet/Sheet.tsx';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { YesPage } from '../sheet/yes/YesPage.tsx';
 import { useSession } from '../state/session.ts';
+import { openPaper } from '../state/transport.ts';
 import { useAsk } from '../state/use-ask.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
 import '../sheet/sheet.css';
 import '../sheet/beside.css';
+import '../papers/papers.css';
 
 interface Props {
   readonly id: string;
-  /** What stands beside the sheet: '', 'yes' or 'close-out'. */
+  /** What stands beside the sheet: '', 'yes', 'close-out', or 'invoice' when it was made just now. */
   readonly beside: string;
 }
 
-/** One order: its sheet as paper, and beside it the bench, the form of a yes, or the close-out. */
+/** One order: its sheet as paper, and beside it the bench, the form of a yes, the close-out, or what follows the invoice. */
 export function OrderPage({ id, beside }: Props) {
   const asked = useAsk('order.get', { id });
   const desk = useSession((session) => session.person?.role !== 'mechanic');
   const quote = useDo('quote.issue');
   const [current, setCurrent] = useState<string | null>(null);
   const toYes = () => goTo('orders', id, 'yes');
-  useKey('Alt+Y', toYes, desk);
+  const toCloseOut = () => goTo('orders', id, 'close-out');
   const order = asked.data;
+  const newest = order === undefined || !desk ? undefined : newestPaper(order);
+  useKey('Alt+Y', toYes, desk);
+  useKey('Alt+P', () => newest !== undefined && openPaper(newest.id), newest !== undefined);
   if (order === undefined)
     return asked.error === null ? (
       asked.loading ? (
@@ -50,7 +56,10 @@ export function OrderPage({ id, beside }: Props) {
   const invoice = invoiceOf(order);
   const quoted = order.papers.some((paper) => paper.kind === 'quote');
   const job = order.jobs.find((one) => one.id === current) ?? order.jobs.find((one) => one.covered) ?? order.jobs[0];
-  const form = desk && invoice === undefined ? beside : '';
+  if (desk && invoice !== undefined)
+    return <InvoicedPage order={order} invoice={invoice} fresh={beside === 'invoice'} />;
+  const form = desk ? beside : '';
+  const closing = order.next.what.startsWith('close-out');
   if (form === 'yes') return <YesPage order={order} />;
   if (form === 'close-out') return <CloseOutPage order={order} />;
   return (
@@ -65,7 +74,6 @@ export function OrderPage({ id, beside }: Props) {
             <>
               <Payments order={order} />
               <Papers order={order} />
-              <CreditNote order={order} />
               <OrderActs order={order} />
             </>
           ) : null}
@@ -75,14 +83,16 @@ export function OrderPage({ id, beside }: Props) {
         <>
           <Wrong error={quote.error} />
           <FootBar yes={order.yes}>
-            {!desk || invoice !== undefined || form !== '' ? null : (
+            {!desk ? null : (
               <>
                 <Button disabled={quote.busy} onClick={() => void quote.run({ orderId: id })}>
                   {t(quoted ? 'sheet.quoteAgain' : 'sheet.quote')}
                 </Button>
-                <Button onClick={() => goTo('orders', id, 'close-out')}>{t('sheet.closeOut')}</Button>
-                <Button kind="go" onClick={toYes} keys="Alt Y">
+                <Button kind={closing ? 'plain' : 'go'} onClick={toYes} keys="Alt Y">
                   {t('decision.record')}
+                </Button>
+                <Button kind={closing ? 'go' : 'plain'} onClick={toCloseOut}>
+                  {t('sheet.closeOut')}
                 </Button>
               </>
             )}

@@ -12,7 +12,9 @@ import { keys } from './en/keys.ts';
 import { money } from './en/money.ts';
 import { next } from './en/next.ts';
 import { orders } from './en/orders.ts';
+import { papers } from './en/papers.ts';
 import { parts } from './en/parts.ts';
+import { quote } from './en/quote.ts';
 import { reckoning } from './en/reckoning.ts';
 import { sheet } from './en/sheet.ts';
 import { shop } from './en/shop.ts';
@@ -36,7 +38,9 @@ export const en = {
   money,
   next,
   orders,
+  papers,
   parts,
+  quote,
   reckoning,
   sheet,
   shop,

@@ -1,0 +1,69 @@
+import { useState } from 'react';
+import { Button } from '../parts/Button.tsx';
+import { Field } from '../parts/Field.tsx';
+import type { Order } from '../sheet/order.ts';
+import { Wrong } from '../sheet/Wrong.tsx';
+import { useNow } from '../state/now.ts';
+import { useWriting } from '../state/shop.ts';
+import { useDo } from '../state/use-do.ts';
+import { amountText } from '../words/figures.ts';
+import { t } from '../words/t.ts';
+import { nearText } from '../words/times.ts';
+
+/** The form that the main action of the foot sends. */
+export const HAND_FORM = 'hand-over';
+
+/** The car goes: to whom, and where something is still open, who drives away with it unpaid. */
+export function HandOver({ order, onDone }: { readonly order: Order; readonly onDone?: () => void }) {
+  const writing = useWriting();
+  const now = useNow(60_000);
+  const hand = useDo('order.handOver');
+  const open = Math.max(0, order.balance ?? 0);
+  const [typed, setTyped] = useState<string | null>(null);
+  const [nobody, setNobody] = useState(false);
+  const sum = amountText(open, writing);
+  if (order.handedOverAt !== null)
+    return (
+      <section aria-label={t('papers.handOver')}>
+        <h3>{t('papers.handOver')}</h3>
+        <p>
+          {t('papers.handedAt', { when: nearText(order.handedOverAt, writing, now) })}{' '}
+          {open > 0 ? <b>{t('papers.goneUnpaid', { sum })}</b> : t('papers.gonePaid')}
+        </p>
+      </section>
+    );
+  // Who drives away unpaid is typed, never guessed.
+  const to = typed ?? (open > 0 ? '' : order.customer.name);
+  const go = async () => {
+    setNobody(to.trim() === '');
+    if (to.trim() === '') return;
+    const answer = await hand.run({ id: order.id, revision: order.revision, to });
+    if (answer.ok) onDone?.();
+  };
+  return (
+    <section aria-label={t('papers.handOver')}>
+      <h3>{t('papers.handOver')}</h3>
+      {open > 0 ? <p className="small">{t('papers.unpaidLeaves', { sum })}</p> : null}
+      <form
+        id={HAND_FORM}
+        className="row-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void go();
+        }}
+      >
+        <Field
+          label={t(open > 0 ? 'papers.handedUnpaid' : 'papers.handedTo')}
+          value={to}
+          onChange={setTyped}
+          error={nobody && to.trim() === '' ? t('papers.whoTook') : null}
+          maxLength={120}
+        />
+        <Button type="submit" disabled={hand.busy}>
+          {t(open > 0 ? 'papers.handUnpaid' : 'papers.handIt')}
+        </Button>
+      </form>
+      <Wrong error={hand.error} />
+    </section>
+  );
+}

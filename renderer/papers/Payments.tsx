@@ -1,0 +1,78 @@
+import { type Ref, useState } from 'react';
+import { PaperLink } from '../parts/PaperLink.tsx';
+import { invoiceOf, type Order } from '../sheet/order.ts';
+import { useNow } from '../state/now.ts';
+import { useWriting } from '../state/shop.ts';
+import { amountText } from '../words/figures.ts';
+import { t, tMaybe } from '../words/t.ts';
+import { nearText } from '../words/times.ts';
+import { type PaymentKind, usualKind } from './payment-sums.ts';
+import { TakeMoney } from './TakeMoney.tsx';
+
+interface Props {
+  readonly order: Order;
+  readonly onTaken?: () => void;
+  readonly amountRef?: Ref<HTMLInputElement>;
+}
+
+/** What was paid and what is open, and the form for what comes next: a deposit before the invoice, then what is open. */
+export function Payments({ order, onTaken, amountRef }: Props) {
+  const writing = useWriting();
+  const now = useNow(60_000);
+  const [asked, setAsked] = useState<PaymentKind | null>(null);
+  const invoiced = invoiceOf(order) !== undefined;
+  const balance = order.balance ?? 0;
+  const kind = asked !== null && !invoiced ? asked : usualKind(invoiced, balance);
+  const settled = invoiced && balance === 0;
+  return (
+    <section aria-label={t('sheet.payments')}>
+      <h3>
+        {t('sheet.payments')}{' '}
+        {balance === 0 ? null : (
+          <span>{t(balance < 0 ? 'sheet.held' : 'sheet.toPay', { sum: amountText(Math.abs(balance), writing) })}</span>
+        )}
+      </h3>
+      <ul>
+        {order.payments.map((one) => (
+          <li className="pay-row" key={one.id}>
+            <span>
+              {t(`sheet.pay-${one.kind}`)}
+              {one.way === '' ? '' : `, ${tMaybe(`sheet.way-${one.way}`) ?? one.way}`}
+            </span>
+            <span className="ink-2">{nearText(one.at, writing, now)}</span>
+            <b className="figure">{amountText(one.amount, writing)}</b>
+            {one.receiptPaperId === null || one.kind === 'rounding' ? null : (
+              <PaperLink paperId={one.receiptPaperId}>{t('sheet.receipt')}</PaperLink>
+            )}
+          </li>
+        ))}
+      </ul>
+      {settled ? <p className="ink-2">{t('papers.nothingOpen')}</p> : null}
+      {invoiced && balance < 0 ? (
+        <p className="small">{t('papers.owed', { sum: amountText(-balance, writing) })}</p>
+      ) : null}
+      {settled ? null : (
+        <TakeMoney
+          key={kind}
+          order={order}
+          kind={kind}
+          {...(onTaken === undefined ? {} : { onTaken })}
+          {...(amountRef === undefined ? {} : { amountRef })}
+        />
+      )}
+      {invoiced || balance >= 0 ? null : (
+        <p className="pay-open">
+          {kind === 'refund' ? (
+            <button type="button" className="link" onClick={() => setAsked('deposit')}>
+              {t('papers.depositOpen')}
+            </button>
+          ) : balance < 0 ? (
+            <button type="button" className="link" onClick={() => setAsked('refund')}>
+              {t('papers.givesBackOpen')}
+            </button>
+          ) : null}
+        </p>
+      )}
+    </section>
+  );
+}
