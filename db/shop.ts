@@ -3,14 +3,16 @@ import { join } from 'node:path';
 import type { Answer, ShopError } from '../core/contract/errors.ts';
 import { codeFits } from './code.ts';
 import { type Caller, type CallOptions, dispatch, type House } from './dispatcher.ts';
-import { copyShop } from './file/backup.ts';
+import { copyShop, type ShopCopy } from './file/backup.ts';
 import { dropBallast, renewBallast } from './file/ballast.ts';
 import { checkContent, checkpoint, openConnection } from './file/connection.ts';
 import { ShopDatabase } from './file/dialect.ts';
 import { mapSqliteError, ShopDiskFull, ShopFileError } from './file/errors.ts';
 import { checkWritable, createShopFolder, isNewShop, type ShopPaths, shopPaths } from './file/folder.ts';
+import { keepCopy } from './file/keep-copies.ts';
 import { type Migration, migrate } from './file/migrate.ts';
 import { NoteFile } from './file/note.ts';
+import { type Numbers, recordRestored } from './restored.ts';
 import { migrations } from './schema/migrations.ts';
 import type { Tables } from './tables.ts';
 import { findWarnings, type ShopWarning } from './warnings.ts';
@@ -124,7 +126,26 @@ export class Shop {
     renewBallast(this.#paths);
   }
 
-  /** Folds the log in, makes the note durable, and closes the file. */
+  /**
+   * Makes a checked copy in `backups/` when something was done since the last one and that is older than `notWithin`
+   * milliseconds. Returns it, or null where there was nothing to copy. Throws the errors of db/file.
+   */
+  keepCopy(notWithin = 0): Promise<ShopCopy | null> {
+    const zone = zoneOf(this.#database.raw);
+    return keepCopy({ folder: this.folder, at: this.#house.clock(), zone, notWithin });
+  }
+
+  /**
+   * After a copy was brought back: notes it in the trail and lifts the invoice numbers over the last one that stands on
+   * paper. Returns how they stand, or null where the shop is not set up.
+   */
+  async restored(lastInvoice: number | null): Promise<Numbers | null> {
+    const done = await recordRestored(this.#database.query, lastInvoice, this.#house.clock());
+    if (done) this.#noted(done.trail);
+    return done?.numbers ?? null;
+  }
+
+  /** Folds the log in, makes the note durable, and closes the file. Twice is no harm. */
   async close(): Promise<void> {
     this.#listeners.clear();
     clearTimeout(this.#quiet);

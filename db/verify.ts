@@ -4,6 +4,7 @@ import { reckonSheet } from '../core/money/totals.ts';
 import type { Tx } from './context.ts';
 import { digestOf } from './digest.ts';
 import type { KeptSheet } from './operations/papers.ts';
+import { RESTORED } from './restored.ts';
 import { type Followed, keyOf, type PaperRow } from './tables.ts';
 import { TRAIL_START, trailHash } from './trail.ts';
 import type { Change } from './writer.ts';
@@ -60,6 +61,7 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
   const checked: Record<string, number> = {};
   const fault = (what: string, table: string, row: string, detail: string) => faults.push({ what, table, row, detail });
   const kept = new Map<string, string>();
+  const skipped: Skipped[] = [];
   let before = TRAIL_START;
   let n = 0;
   for (const row of await tx.selectFrom('trail').selectAll().orderBy('n').execute()) {
@@ -70,6 +72,7 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
       fault('trail-broken', 'trail', String(row.n), row.operation);
     before = row.hash;
     for (const change of changesOf(row.changes)) {
+      if (row.operation === RESTORED && change.t === 'number_series') skipped.push(skippedBy(change));
       if (change.d === null) kept.delete(`${change.t}/${change.id}`);
       else kept.set(`${change.t}/${change.id}`, change.d);
     }
@@ -93,7 +96,7 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
     const [table = '', id = ''] = key.split('/');
     fault('row-missing', table, id, 'in the trail, and gone');
   }
-  await papers(tx, fault);
+  await papers(tx, fault, skipped);
   await balances(tx, fault);
   return { sound: faults.length === 0, checked, faults };
 }
@@ -109,7 +112,24 @@ function changesOf(text: string): Change[] {
 
 type Say = (what: string, table: string, row: string, detail: string) => void;
 
-async function papers(tx: Tx, fault: Say): Promise<void> {
+/** Numbers that were printed and lost with what a copy did not hold: lifted over when it was brought back. */
+interface Skipped {
+  readonly kind: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+const skippedBy = ({ id, was, now }: Change): Skipped => ({
+  kind: id,
+  from: Number(was?.next),
+  to: Number(now?.next) - 1,
+});
+
+/** How far the numbers after `last` were lifted over; they stand in the order of the trail. */
+const liftedFrom = (last: number, kind: string, skipped: readonly Skipped[]): number =>
+  skipped.reduce((at, each) => (each.kind === kind && each.from === at + 1 ? each.to : at), last);
+
+async function papers(tx: Tx, fault: Say, skipped: readonly Skipped[]): Promise<void> {
   const numbers = new Map<string, number>();
   for (const paper of await tx
     .selectFrom('paper')
@@ -119,7 +139,7 @@ async function papers(tx: Tx, fault: Say): Promise<void> {
     .orderBy('version')
     .execute()) {
     const last = numbers.get(paper.kind);
-    if (last !== undefined && paper.number > last + 1)
+    if (last !== undefined && paper.number > liftedFrom(last, paper.kind, skipped) + 1)
       fault('number-gap', 'paper', paper.id, `${paper.kind} ${last} is followed by ${paper.number}`);
     numbers.set(paper.kind, paper.number);
     if (paper.kind === 'receipt') continue;

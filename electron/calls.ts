@@ -52,23 +52,38 @@ export class Calls {
   }
 }
 
-/** The lines of a batch, in order; a line that is no call comes back as the refusal that it is answered with. */
-export function readBatch(text: string): (CallLine | Answer)[] {
-  const lines = text.split(/\r?\n/).map((line, index) => ({ line, number: index + 1 }));
-  return lines
+/** One line of a batch: its number in the file, and the call, or the refusal that a line which is no call is answered with. */
+export interface BatchLine {
+  readonly number: number;
+  readonly call: CallLine | Answer;
+}
+
+/** The lines of a batch, in order; empty ones count but are no calls. */
+export function readBatch(text: string): BatchLine[] {
+  return text
+    .replace(/^\uFEFF/, '')
+    .split(/\r?\n/)
+    .map((line, index) => ({ line, number: index + 1 }))
     .filter(({ line }) => line.trim() !== '')
-    .map(({ line, number }) => {
-      const bad = (problem: string): Answer => ({
-        ok: false,
-        error: { code: 'bad-input', fields: [{ path: `line ${number}`, problem }] },
-      });
-      let value: unknown;
-      try {
-        value = JSON.parse(line);
-      } catch {
-        return bad('not-json');
-      }
-      const read = callLine.safeParse(value);
-      return read.success ? read.data : bad(read.error.issues.map((issue) => issue.message).join(', '));
-    });
+    .map(({ line, number }) => ({ number, call: readLine(line, number) }));
+}
+
+function readLine(line: string, number: number): CallLine | Answer {
+  const bad = (path: string, problem: string): Answer => ({
+    ok: false,
+    error: {
+      code: 'bad-input',
+      fields: [{ path: [`line ${number}`, path].filter((part) => part !== '').join(' '), problem }],
+    },
+  });
+  let value: unknown;
+  try {
+    value = JSON.parse(line);
+  } catch (fault) {
+    return bad('', `not-json: ${fault instanceof Error ? fault.message : String(fault)}`);
+  }
+  const read = callLine.safeParse(value);
+  if (read.success) return read.data;
+  const [issue] = read.error.issues;
+  return bad(issue?.path.join('.') ?? '', issue?.message ?? '');
 }

@@ -1,13 +1,17 @@
 import { readFileSync } from 'node:fs';
 import type { Readable } from 'node:stream';
 import { parseArgs } from 'node:util';
-import type { Answer } from '../core/contract/errors.ts';
-import { type CallLine, Calls, callLine, readBatch } from './calls.ts';
+import type { ShopCopy } from '../db/file/backup.ts';
+import { ShopFileError } from '../db/file/errors.ts';
+import type { ShopWarning } from '../db/warnings.ts';
+import { type BatchLine, Calls, callLine, readBatch } from './calls.ts';
 import { Codes } from './codes.ts';
 import { contractAsSchema } from './contract.ts';
+import type { BroughtBack } from './copies.ts';
 import type { Counter } from './counter.ts';
 import { shopFolder } from './folder.ts';
-import { HELP, sayError, sayFault } from './words.ts';
+import { HELP } from './help.ts';
+import { sayBroughtBack, sayCopies, sayError, sayFault, sayWarning } from './words.ts';
 
 /** What the command line needs of the machine. */
 export interface Surroundings {
@@ -16,11 +20,20 @@ export interface Surroundings {
   out(line: string): void;
   err(sentence: string): void;
   /** Opens the shop, or goes to the process that holds it. */
-  openCounter(folder: string, practice: boolean): Promise<{ counter: Counter; close(): Promise<void> }>;
-  /** Makes a checked copy. Returns its place. */
-  backUp(folder: string, to: string | undefined): Promise<string>;
-  /** Puts a copy in place. Returns where the shop as it was is kept, or null where there was none. */
-  restore(folder: string, from: string): Promise<string | null>;
+  openCounter(folder: string, practice: boolean): Promise<OpenCounter>;
+  /** Makes a checked copy. */
+  backUp(folder: string, to: string | undefined): Promise<ShopCopy>;
+  /** Puts a copy in place; `lastInvoice` is the last number that stands on paper, null where nobody knows one. */
+  restore(folder: string, from: string, lastInvoice: number | null): Promise<BroughtBack>;
+  /** The copies in the shop's own backups, newest first. */
+  copiesOf(folder: string): readonly ShopCopy[];
+}
+
+export interface OpenCounter {
+  readonly counter: Counter;
+  /** What opening found to warn of; nothing where the call is passed on. */
+  readonly warnings: readonly ShopWarning[];
+  close(): Promise<void>;
 }
 
 const FLAGS = {
@@ -31,6 +44,7 @@ const FLAGS = {
   request: { type: 'string' },
   batch: { type: 'string' },
   stop: { type: 'boolean' },
+  'last-invoice': { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 type Flags = { [K in keyof typeof FLAGS]?: (typeof FLAGS)[K]['type'] extends 'string' ? string : boolean };
@@ -57,6 +71,8 @@ export async function runCommand(args: readonly string[], around: Surroundings):
     } catch (fault) {
       if (isWrongCommand(fault)) throw fault;
       around.err(sayFault(fault, folder));
+      if (fault instanceof ShopFileError && ['damaged', 'missing'].includes(fault.code))
+        around.err(sayCopies(around.copiesOf(folder)));
       return 2;
     }
   } catch (fault) {
@@ -83,19 +99,21 @@ async function run(
       return call(folder, await linesOf(first, second, flags, around), flags, around);
     case 'verify': {
       const as = flags.as === undefined ? {} : { as: flags.as };
-      return call(folder, [callLine.parse({ operation: 'care.verify', ...as })], flags, around);
+      return call(folder, [{ call: callLine.parse({ operation: 'care.verify', ...as }) }], flags, around);
     }
     case 'backup': {
       const copy = await around.backUp(folder, first);
-      around.out(JSON.stringify({ ok: true, output: { copy } }));
-      around.err(`A checked copy of the shop is in ${copy}.`);
+      const { path, trail, bytes, sha256 } = copy;
+      around.out(JSON.stringify({ ok: true, output: { copy: path, trail, bytes, sha256 } }));
+      around.err(`A checked copy of the shop is in ${path}.`);
       return 0;
     }
     case 'restore': {
       if (first === undefined) throw new WrongCommand('Say which copy: restore FROM');
-      const kept = await around.restore(folder, first);
-      around.out(JSON.stringify({ ok: true, output: { shop: folder, kept } }));
-      around.err(`The copy is in place in ${folder}.${kept === null ? '' : ` The shop as it was is kept in ${kept}.`}`);
+      const lastInvoice = lastInvoiceOf(flags);
+      const back = await around.restore(folder, first, lastInvoice);
+      around.out(JSON.stringify({ ok: true, output: { shop: folder, ...back } }));
+      around.err(sayBroughtBack(back, folder, lastInvoice));
       return 0;
     }
     default:
@@ -103,16 +121,29 @@ async function run(
   }
 }
 
+/** The last invoice number on paper, as the flag gives it; null where it is not given. */
+function lastInvoiceOf(flags: Flags): number | null {
+  const given = flags['last-invoice'];
+  if (given === undefined) return null;
+  const number = Number(given);
+  if (!/^\d{1,12}$/.test(given) || number < 1)
+    throw new WrongCommand('--last-invoice takes the number as it is printed.');
+  return number;
+}
+
+/** One call, and the line of the batch that it stands on. */
+type Numbered = Omit<BatchLine, 'number'> & Partial<Pick<BatchLine, 'number'>>;
+
 /** The calls that the words after `call` mean. */
 async function linesOf(
   operation: string | undefined,
   json: string | undefined,
   flags: Flags,
   around: Surroundings,
-): Promise<(CallLine | Answer)[]> {
+): Promise<readonly Numbered[]> {
   if (flags.batch !== undefined) {
     if (operation !== undefined) throw new WrongCommand('A batch names its operations itself.');
-    return readBatch(readText(flags.batch));
+    return readBatch(flags.batch === '-' ? await readAll(around.input) : readText(flags.batch));
   }
   if (operation === undefined) throw new WrongCommand('Say which operation: call OPERATION JSON');
   let input: unknown;
@@ -125,28 +156,29 @@ async function linesOf(
   const read = callLine.safeParse({ operation, input, as, at: at === undefined ? undefined : Number(at), request });
   if (!read.success)
     throw new WrongCommand(read.error.issues.map((i) => `${i.path.join('.')}: ${i.message}`).join('; '));
-  return [read.data];
+  return [{ call: read.data }];
 }
 
-async function call(
-  folder: string,
-  lines: readonly (CallLine | Answer)[],
-  flags: Flags,
-  around: Surroundings,
-): Promise<0 | 1> {
-  const { counter, close } = await around.openCounter(folder, flags.practice ?? false);
+async function call(folder: string, lines: readonly Numbered[], flags: Flags, around: Surroundings): Promise<0 | 1> {
+  const { counter, warnings, close } = await around.openCounter(folder, flags.practice ?? false);
+  for (const warning of warnings) around.err(sayWarning(warning));
   try {
     const calls = new Calls(counter, new Codes(around.env.SHOP_CODE, around.input, around.err));
-    let exit: 0 | 1 = 0;
-    for (const line of lines) {
+    const refused: number[] = [];
+    for (const [index, { number, call: line }] of lines.entries()) {
       const answer = 'ok' in line ? line : await calls.make(line);
-      around.out(JSON.stringify(answer));
+      around.out(JSON.stringify(number === undefined ? answer : { line: number, ...answer }));
       if (answer.ok) continue;
-      exit = 1;
-      around.err(sayError(answer.error));
-      if (flags.stop) break;
+      refused.push(number ?? 0);
+      around.err(`${number === undefined ? '' : `Line ${number}: `}${sayError(answer.error)}`);
+      if (!flags.stop) continue;
+      if (index < lines.length - 1)
+        around.err(`Stopped there; ${lines.length - 1 - index} lines after it were not called.`);
+      break;
     }
-    return exit;
+    if (flags.batch !== undefined && !flags.stop && refused.length > 0)
+      around.err(`${lines.length} calls, ${refused.length} refused: line ${refused.join(', ')}.`);
+    return refused.length === 0 ? 0 : 1;
   } finally {
     await close();
   }

@@ -1,8 +1,10 @@
-import { copyShop } from '../db/file/backup.ts';
+import { copyShop, listCopies, type ShopCopy } from '../db/file/backup.ts';
 import { shopPaths } from '../db/file/folder.ts';
 import { holdShop } from '../db/file/lock.ts';
 import { restoreShop } from '../db/file/restore.ts';
+import type { Numbers } from '../db/restored.ts';
 import { migrations } from '../db/schema/migrations.ts';
+import { openShop } from '../db/shop.ts';
 
 const here = () => ({ at: Date.now(), zone: Intl.DateTimeFormat().resolvedOptions().timeZone });
 
@@ -10,16 +12,36 @@ const here = () => ({ at: Date.now(), zone: Intl.DateTimeFormat().resolvedOption
  * A checked copy of the shop, papers and photos with it when it goes elsewhere than into the shop's own backups. The
  * shop can be in use. Returns its place. Throws the errors of db/file.
  */
-export async function backUp(folder: string, to: string | undefined): Promise<string> {
+export async function backUp(folder: string, to: string | undefined): Promise<ShopCopy> {
   const target = to ?? shopPaths(folder).backups;
-  return (await copyShop({ from: folder, to: target, withFiles: to !== undefined, ...here() })).path;
+  return copyShop({ from: folder, to: target, withFiles: to !== undefined, ...here() });
 }
 
-/** Puts a copy in the shop's place. Returns where the shop as it was stands now. Throws ShopHeld while it is open. */
-export async function restore(folder: string, copy: string): Promise<string | null> {
+/** The copies in the shop's own backups, newest first. */
+export const copiesOf = (folder: string): readonly ShopCopy[] => listCopies(shopPaths(folder).backups);
+
+/** What was brought back. */
+export interface BroughtBack {
+  /** Where the shop as it was stands now, or null where there was none. */
+  readonly kept: string | null;
+  /** How the invoice numbers stand now; null where the copy is of a shop that was not set up. */
+  readonly numbers: Numbers | null;
+}
+
+/**
+ * Puts a copy in the shop's place; the shop as it was is kept beside it. `lastInvoice` is the last invoice number that
+ * stands on paper, null where nobody knows one. Throws ShopHeld while the shop is open, and what restoring throws.
+ */
+export async function restore(folder: string, copy: string, lastInvoice: number | null): Promise<BroughtBack> {
   const lock = holdShop(folder, { at: Date.now() });
   try {
-    return (await restoreShop({ lock, copy, knownVersion: migrations.length, ...here() })).aside;
+    const { aside } = await restoreShop({ lock, copy, knownVersion: migrations.length, ...here() });
+    const shop = await openShop({ folder });
+    try {
+      return { kept: aside, numbers: await shop.restored(lastInvoice) };
+    } finally {
+      await shop.close();
+    }
   } finally {
     lock.release();
   }

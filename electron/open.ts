@@ -2,9 +2,10 @@ import { createHash } from 'node:crypto';
 import { resolve } from 'node:path';
 import { createShopFolder } from '../db/file/folder.ts';
 import { holdShop, type ShopLock } from '../db/file/lock.ts';
-import { openShop } from '../db/shop.ts';
-import type { Shop } from './dispatch.ts';
+import { openShop, type Shop } from '../db/shop.ts';
+
 import { type Host, startHost } from './host.ts';
+import { sayFault } from './words.ts';
 
 /** The folder of the built window. */
 const WINDOW_FOLDER = resolve(import.meta.dirname, '../dist/renderer');
@@ -23,24 +24,35 @@ export interface DoorSettings extends FolderSettings {
 
 export interface OpenShop {
   readonly shop: Shop;
-  /** Closes the shop, then lets go of the folder. */
+  readonly lock: ShopLock;
+  /**
+   * Makes a checked copy of what was done since the last one (unless that is younger than `notWithin` milliseconds), closes
+   * the shop, then lets go of the folder. A copy that fails is said on standard error and does not keep the shop open.
+   */
+  close(notWithin?: number): Promise<void>;
+}
+
+export interface OpenDoor {
+  readonly shop: Shop;
+  readonly host: Host;
+  /** Closes the door, then the shop as above. */
   close(): Promise<void>;
 }
 
-export interface OpenDoor extends OpenShop {
-  readonly host: Host;
-}
+/** While a window has the shop, a copy is made this often, in milliseconds, if something was done. */
+const HOUR = 3_600_000;
 
 /**
  * Takes the shop's folder for this process and opens the shop.
  * Throws ShopHeld where another process has the folder, and what opening throws.
  */
-export async function openLocked(settings: FolderSettings): Promise<OpenShop & { readonly lock: ShopLock }> {
+export async function openLocked(settings: FolderSettings): Promise<OpenShop> {
   createShopFolder(settings.folder);
   const lock = holdShop(settings.folder, { at: Date.now() });
   try {
     const shop = await openShop({ folder: settings.folder, practice: settings.practice ?? false });
-    const close = async () => {
+    const close = async (notWithin?: number) => {
+      await copyOrSay(shop, notWithin);
       await shop.close();
       lock.release();
     };
@@ -48,6 +60,14 @@ export async function openLocked(settings: FolderSettings): Promise<OpenShop & {
   } catch (fault) {
     lock.release();
     throw fault;
+  }
+}
+
+async function copyOrSay(shop: Shop, notWithin?: number): Promise<void> {
+  try {
+    await shop.keepCopy(notWithin);
+  } catch (fault) {
+    process.stderr.write(`No copy of the shop was made. ${sayFault(fault, shop.folder)}\n`);
   }
 }
 
@@ -68,7 +88,9 @@ export async function openWithDoor(settings: DoorSettings): Promise<OpenDoor> {
       onFault: (id, fault) => process.stderr.write(`${id} ${fault instanceof Error ? fault.stack : String(fault)}\n`),
     });
     lock.announce(host.address, host.key);
+    const hourly = setInterval(() => void copyOrSay(shop), HOUR).unref();
     const closeAll = async () => {
+      clearInterval(hourly);
       await host.close();
       await close();
     };

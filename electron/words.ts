@@ -1,5 +1,10 @@
 import type { ShopError } from '../core/contract/errors.ts';
-import { type Holder, ShopFileError, ShopHeld } from '../db/file/errors.ts';
+import type { ShopCopy } from '../db/file/backup.ts';
+import { readCopyName } from '../db/file/copy-name.ts';
+import { type Damage, type Holder, ShopDamaged, ShopFileError, ShopHeld } from '../db/file/errors.ts';
+import type { ShopWarning } from '../db/warnings.ts';
+import type { BroughtBack } from './copies.ts';
+import { sayHeld } from './held-words.ts';
 
 /** An error of the shop as sentences for whoever sits at the command line. */
 export function sayError(error: ShopError): string {
@@ -11,7 +16,7 @@ export function sayError(error: ShopError): string {
     case 'changed-meanwhile':
       return `Somebody changed this ${error.what} meanwhile (it is at revision ${error.revision} now). Nothing was written; both values are in the answer.`;
     case 'held':
-      return `Held: ${error.reasons.map((r) => `${r.what}${figures(r.with)}`).join('; ')}.`;
+      return `Held: ${error.reasons.map(sayHeld).join('; ')}.`;
     case 'not-allowed':
       return `Not allowed: ${error.why}${figures(error.with)}.`;
     case 'period-locked':
@@ -46,6 +51,16 @@ export function sayHolder(holder: Holder | null, folder: string): string {
   return `The shop in ${folder} is held by process ${holder.pid} on ${holder.host}, since ${since} UTC.`;
 }
 
+const DAMAGE: Readonly<Record<Damage, string>> = {
+  empty: 'there is nothing in it',
+  'not-a-database': 'it does not begin as a database does',
+  truncated: 'its end is missing',
+  'damaged-page': 'part of it cannot be read',
+  'not-a-shop': 'it is the database of something else',
+  'broken-references': 'rows in it point at rows that are not there',
+  changed: 'it is not what it was when it was made',
+};
+
 /** Why the shop could not be opened. */
 export function sayFault(fault: unknown, folder: string): string {
   if (fault instanceof ShopHeld) return sayHolder(fault.holder, folder);
@@ -56,39 +71,70 @@ export function sayFault(fault: unknown, folder: string): string {
     case 'read-only':
       return `The shop's folder ${folder} cannot be written to.`;
     case 'damaged':
-      return `The shop's file in ${folder} is damaged (${fault.message}). It was left as it is; "restore" puts the last good copy in place.`;
+      return fault instanceof ShopDamaged
+        ? `The shop's file in ${folder} is damaged: ${DAMAGE[fault.found]} (${fault.detail}). It was left as it is.`
+        : `The shop's file in ${folder} is damaged. It was left as it is.`;
     case 'newer':
       return `The shop in ${folder} was made by a later version of Crownwheel. It was left as it is; install that version.`;
     case 'held':
       return `The shop in ${folder} is in use (${fault.message}).`;
     case 'missing':
-      return `There is nothing to read: ${fault.message}.`;
+      return `The shop's file or a copy is not where it should be: ${fault.message}.`;
     case 'still-open':
       return `Something still has the shop's file open: ${fault.message}.`;
   }
 }
 
-export const HELP = `Crownwheel, the shop from the command line.
+/** Something to know about where the shop is kept. */
+export function sayWarning({ what, with: figures }: ShopWarning): string {
+  switch (what) {
+    case 'synced-folder':
+      return `The shop stands in a folder that is synchronised (${figures.sign}). Two machines writing there would damage it: keep it in a folder of this machine and take copies away instead.`;
+    case 'network-folder':
+      return `The shop stands on a network drive (${figures.sign}). A database is not safe there: keep it on a disk of this machine.`;
+    case 'commits-lost':
+      return `Something is lost: ${figures.lost} changes were answered as saved and are not in the file, which ends at number ${figures.last} of ${figures.noted} in the trail. Its log may have been removed or damaged. Compare with the papers and with the newest copy in backups.`;
+    case 'other-file':
+      return `The shop's file is not the one that was here last, or was altered behind the program's back (number ${figures.noted} of the trail differs). "verify" names what.`;
+    case 'no-ballast':
+      return 'The disk is all but full: make room soon.';
+  }
+}
 
-  npm run shop -- call OPERATION JSON      call one operation
-      --as NAME        who calls, by name or id
-      --at INSTANT     epoch milliseconds, in a practice shop only
-      --request ID     UUIDv7: the same request twice is applied once
-      OPERATION JSON may be "-" to read the JSON from standard input
-  npm run shop -- call --batch FILE.jsonl  one call a line: {operation, input, as, at, request}
-      --stop           stop at the first refusal
-  npm run shop -- contract                 every operation as JSON Schema
-  npm run shop -- verify [--as NAME]       walk the trail and add everything up again
-  npm run shop -- backup [TO]              a checked copy into the shop's backups, or into the folder TO with its papers
-  npm run shop -- restore FROM             put a copy in place; the shop as it was is kept beside it
+/** The copies that can be brought back. */
+export function sayCopies(copies: readonly ShopCopy[]): string {
+  if (copies.length === 0) return 'There is no copy in its backups folder: look for one on a stick or another disk.';
+  const shown = copies.slice(0, 10).map((copy) => `  ${sayCopy(copy)}\n    ${copy.path}`);
+  return [
+    'Copies that can be brought back with "restore FILE --last-invoice NUMBER", newest first:',
+    ...shown,
+    ...(copies.length > shown.length ? [`  and ${copies.length - shown.length} older ones`] : []),
+  ].join('\n');
+}
 
-Everywhere:
-  --shop FOLDER    the shop's folder; else CROWNWHEEL_SHOP, else the usual place
-  --practice       with shop.setUp: a practice shop, for learning and for scripts
-  --help           this text
+/** When a copy was made and how far it goes. */
+export function sayCopy({ name, trail, bytes }: ShopCopy): string {
+  const named = readCopyName(name);
+  const when = named === null ? name : `${named.day} ${named.minute.replace('.', ':')}`;
+  const size = bytes < 1_000_000 ? `${Math.ceil(bytes / 1_000)} kB` : `${Math.ceil(bytes / 1_000_000)} MB`;
+  return `${when}${trail === null ? '' : `, up to number ${trail} in the trail`}, ${size}`;
+}
 
-The code of the person comes from SHOP_CODE or from standard input, never from the command line: one code, or for
-several people one line each, NAME=CODE. Where a window holds the shop, the call is passed on to it.
-Answers are JSON, one line each, on standard output; sentences are on standard error.
-Exit code 0: done. 1: the shop said no. 2: the command itself was wrong or the shop could not be opened.
-`;
+/** What bringing back a copy did, and which numbers come next. */
+export function sayBroughtBack({ kept, numbers }: BroughtBack, folder: string, lastInvoice: number | null): string {
+  const said = [`The copy is in place in ${folder}.`];
+  if (kept !== null) said.push(`The shop as it was is kept in ${kept}.`);
+  if (numbers !== null) {
+    const { copied, next } = numbers;
+    said.push(
+      `${copied === null ? 'The copy holds no invoice' : `Its last invoice is ${copied}`}; the next is ${next}.`,
+    );
+    if (lastInvoice === null)
+      said.push('If a later number stands on paper, bring the copy back again with --last-invoice and that number.');
+    else if (copied !== null && next > copied + 1)
+      said.push(
+        `${copied + 1 === next - 1 ? `${next - 1} was` : `${copied + 1} to ${next - 1} were`} printed after the copy: key the work in again from paper.`,
+      );
+  }
+  return said.join(' ');
+}

@@ -1,0 +1,79 @@
+import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { listCopies } from '../../db/file/backup.ts';
+import { type ShopPaths, shopPaths } from '../../db/file/folder.ts';
+import { openWithDoor } from '../../electron/open.ts';
+import { practiceShop } from '../db/practice-shop.ts';
+import { runShop } from './run-shop.ts';
+
+let paths: ShopPaths;
+const shop = (...args: string[]) => runShop(paths.folder, args, { code: 'owner-code' });
+const outputOf = (out: string) => (JSON.parse(out) as { output: Record<string, unknown> }).output;
+
+beforeEach(async () => {
+  const garage = await practiceShop();
+  await garage.shop.close();
+  paths = shopPaths(garage.folder);
+});
+afterEach(() => rmSync(paths.folder, { recursive: true, force: true }));
+
+test('a copy is made, and put back with the number that stands on paper', async () => {
+  const made = outputOf((await shop('backup')).out);
+  expect(made).toMatchObject({ trail: 1, bytes: statSync(String(made.copy)).size });
+  await shop('call', 'customer.add', '{"name":"Agnes Pell"}', '--as', 'Odile');
+  const back = await shop('restore', String(made.copy), '--last-invoice', '1047');
+  expect(back).toMatchObject({
+    code: 0,
+    err: expect.stringMatching(/is kept in .*The copy holds no invoice; the next is 1048/),
+  });
+  const { kept } = outputOf(back.out);
+  expect(existsSync(String(kept))).toBe(true);
+  const found = outputOf((await shop('call', 'customer.list', '{}', '--as', 'Odile')).out);
+  expect(JSON.stringify(found)).not.toContain('Agnes Pell');
+  const again = await shop('restore', String(made.copy));
+  expect(again).toMatchObject({ code: 0, err: expect.stringContaining('with --last-invoice and that number') });
+  // Nothing that was set aside is written over by the second time.
+  expect(readdirSync(paths.folder).filter((name) => /^shop put aside .*sqlite$/.test(name))).toHaveLength(2);
+  for (const wrong of ['soon', '0', '-3', '1.5']) {
+    expect(await shop('restore', String(made.copy), `--last-invoice=${wrong}`)).toMatchObject({ code: 2, out: '' });
+  }
+  expect(await shop('restore', join(paths.folder, 'nothing.sqlite'))).toMatchObject({ code: 2 });
+  expect(outputOf((await shop('verify', '--as', 'Odile')).out)).toMatchObject({ sound: true });
+}, 60_000);
+
+test('closing the window makes a copy of what was done, and none when nothing was', async () => {
+  const open = await openWithDoor({ folder: paths.folder, port: 0 });
+  await open.close();
+  expect(listCopies(paths.backups).map((copy) => copy.trail)).toEqual([1]);
+  await (await openWithDoor({ folder: paths.folder, port: 0 })).close();
+  expect(listCopies(paths.backups)).toHaveLength(1);
+});
+
+test('the command line copies too, but not at every call', async () => {
+  for (const name of ['Agnes Pell', 'Bram Oakes', 'Cato Lind'])
+    await shop('call', 'customer.add', JSON.stringify({ name }), '--as', 'Odile');
+  expect(listCopies(paths.backups).map((copy) => copy.trail)).toEqual([2]);
+});
+
+test('a damaged file is named, left as it is, and the copies with their dates are offered', async () => {
+  const { copy } = outputOf((await shop('backup')).out);
+  const bytes = readFileSync(paths.database);
+  bytes.fill(0xff, 4_096 * 8, 4_096 * 9);
+  writeFileSync(paths.database, bytes);
+  const told = await shop('call', 'today.get', '{}', '--as', 'Odile');
+  expect(told).toMatchObject({ code: 2, out: '' });
+  expect(told.err).toContain(`The shop's file in ${paths.folder} is damaged: part of it cannot be read`);
+  expect(told.err).toMatch(/\d{4}-\d\d-\d\d \d\d:\d\d, up to number 1 in the trail/);
+  expect(told.err).toContain(String(copy));
+  expect(readFileSync(paths.database).equals(bytes)).toBe(true);
+  expect((await shop('restore', String(copy))).code).toBe(0);
+  expect((await shop('verify', '--as', 'Odile')).code).toBe(0);
+});
+
+test('a log that went away is warned of with its figures', async () => {
+  writeFileSync(paths.note, `${JSON.stringify({ n: 5, hash: 'a'.repeat(64) }).padEnd(127)}\n`);
+  const told = await shop('call', 'shop.get', '{}');
+  expect(told.code).toBe(0);
+  expect(told.err).toContain('4 changes were answered as saved and are not in the file');
+});
