@@ -1,4 +1,5 @@
-import type { HeldReason, ShopError } from '../core/contract/errors.ts';
+import type { ShopError } from '../core/contract/errors.ts';
+import type { HeldReason, HeldWhat, HeldWith } from '../core/contract/held.ts';
 
 /** Thrown inside an operation; the dispatcher rolls the transaction back and answers with the error. */
 export class Refusal extends Error {
@@ -17,4 +18,10 @@ export const badInput = (path: string, problem: string, figures?: Record<string,
 export const notAllowed = (why: string, figures?: Record<string, string | number>) =>
   new Refusal({ code: 'not-allowed', why, ...(figures ? { with: figures } : {}) });
 
-export const held = (reasons: readonly HeldReason[]) => new Refusal({ code: 'held', reasons });
+/** A reason with the figures that belong to it. */
+type Reason = { readonly [W in HeldWhat]: { readonly what: W; readonly with: HeldWith<W> } }[HeldWhat];
+
+export const held = (reasons: readonly Reason[]) => new Refusal({ code: 'held', reasons });
+
+/** Held by what stands before an invoice. */
+export const heldBy = (stops: readonly HeldReason[]) => new Refusal({ code: 'held', reasons: stops });

@@ -1,3 +1,5 @@
+import type { HeldReason } from './held.ts';
+
 /** The closed set of errors. Sentences for them live with the words of each door. */
 export type ShopError =
   | {
@@ -27,12 +29,6 @@ export type ShopError =
   | { readonly code: 'damaged'; readonly detail: string }
   | { readonly code: 'unknown-operation'; readonly operation: string }
   | { readonly code: 'unknown-fault'; readonly id: string };
-
-/** Why something is held: a key with its figures; the sentence lives in words. */
-export interface HeldReason {
-  readonly what: string;
-  readonly with: Readonly<Record<string, string | number>>;
-}
 
 export type Answer<O = unknown> =
   | { readonly ok: true; readonly output: O }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { atTheDoor, carBrief, customerBrief, declinedWork } from './desk.ts';
+import { STOP_WHATS } from './held.ts';
 import {
   amount,
   civilDate,
@@ -220,7 +221,7 @@ export const openClock = z.strictObject({
 });
 
 export const stop = z.strictObject({
-  what: z.string(),
+  what: z.enum(STOP_WHATS),
   /** never: no way past it; owner: with a printed reason; note: anybody with a note. */
   override: z.enum(['never', 'owner', 'note']),
   with: z.record(z.string(), z.union([z.string(), z.number()])),

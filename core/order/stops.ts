@@ -1,3 +1,5 @@
+import type { HeldWith, StopWhat } from '../contract/held.ts';
+
 /** Close-out facts: what must be so before an invoice. */
 export interface CloseOutFacts {
   readonly openClocks: readonly string[];
@@ -6,8 +8,12 @@ export interface CloseOutFacts {
   readonly heldJobs: readonly string[];
   /** Minor units over ceiling and allowance; 0 when inside. */
   readonly excess: number;
-  /** Minor units over the most that the customer wants to spend; 0 when inside or when none was named. */
+  /** The most that the customer wants to spend, minor units; null when none was named. */
+  readonly ownMaximum: number | null;
+  /** By how much the sheet is over it; 0 when inside. */
   readonly overMaximum: number;
+  /** Whether the person who asks may see sums. */
+  readonly seesPrices: boolean;
   readonly poMissing: boolean;
   readonly issuedWithoutLine: readonly string[];
   readonly torqueMissing: readonly { readonly job: string; readonly step: number; readonly missing: number }[];
@@ -18,7 +24,7 @@ export interface CloseOutFacts {
 }
 
 export interface Stop {
-  readonly what: string;
+  readonly what: StopWhat;
   /** never: no way past it. owner: with a reason that is printed. note: anybody, with a note. */
   readonly override: 'never' | 'owner' | 'note';
   readonly with: Readonly<Record<string, string | number>>;
@@ -27,20 +33,24 @@ export interface Stop {
 /** The stops before an invoice, as settled: which are never overridden, which by the owner, which by anybody with a note. */
 export function stopsOf(facts: CloseOutFacts): Stop[] {
   const stops: Stop[] = [];
-  const add = (what: string, override: Stop['override'], figures: Stop['with'] = {}) =>
+  const add = <W extends StopWhat>(what: W, override: Stop['override'], figures: HeldWith<W>) =>
     stops.push({ what, override, with: figures });
   for (const person of facts.openClocks) add('clock-open', 'never', { person });
   for (const person of facts.forgottenClocks) add('clock-forgotten', 'never', { person });
   for (const letter of facts.heldJobs) add('job-without-yes', 'never', { letter });
-  if (facts.excess > 0) add('over-the-yes', 'never', { excess: facts.excess });
-  if (facts.overMaximum > 0) add('over-own-maximum', 'never', { excess: facts.overMaximum });
-  if (facts.poMissing) add('po-missing', 'never');
+  if (facts.excess > 0)
+    if (facts.seesPrices) add('over-the-yes', 'never', { excess: facts.excess });
+    else add('beyond-the-yes', 'never', {});
+  if (facts.ownMaximum !== null && facts.overMaximum > 0)
+    if (facts.seesPrices) add('over-own-maximum', 'never', { maximum: facts.ownMaximum, excess: facts.overMaximum });
+    else add('beyond-own-maximum', 'never', {});
+  if (facts.poMissing) add('po-missing', 'never', {});
   for (const words of facts.issuedWithoutLine) add('part-on-no-line', 'never', { words });
   for (const { job, step, missing } of facts.torqueMissing)
     add('torque-missing', 'owner', { letter: job, step, missing });
   for (const { job, step } of facts.secondMissing) add('second-missing', 'owner', { letter: job, step });
-  if (facts.mileageOutMissing) add('mileage-out-missing', 'owner');
+  if (facts.mileageOutMissing) add('mileage-out-missing', 'owner', {});
   for (const words of facts.outsideBillMissing) add('outside-bill-missing', 'owner', { words });
-  if (facts.oldPartsUnanswered) add('old-parts-unanswered', 'note');
+  if (facts.oldPartsUnanswered) add('old-parts-unanswered', 'note', {});
   return stops;
 }

@@ -4,6 +4,7 @@ import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { stepsOf } from '../order/facts.ts';
 import { loadOrder } from '../order/load.ts';
+import { letterOf } from '../order/reckon.ts';
 import { signedIn } from '../people.ts';
 import { badInput, held, notAllowed, notFound } from '../refusal.ts';
 import { heldUnlessCovered, jobRow, openSheet } from './on-the-sheet.ts';
@@ -116,8 +117,10 @@ export const benchHandlers: Handlers = {
       );
       if (stop) throw held([{ what: 'hold-point', with: { step: stop.step.n, hold: stop.step.hold } }]);
       const missing = missingEntries(found.group, entered);
-      if (missing > 0) throw held([{ what: 'torque-missing', with: { step: n, missing } }]);
-      if (found.step.second === 'signs' && second === null) throw held([{ what: 'second-missing', with: { step: n } }]);
+      if (missing > 0)
+        throw held([{ what: 'torque-missing', with: { letter: letterOf(job.place), step: n, missing } }]);
+      if (found.step.second === 'signs' && second === null)
+        throw held([{ what: 'second-missing', with: { letter: letterOf(job.place), step: n } }]);
     }
     if (second) {
       if (second.personId === who.id) throw held([{ what: 'second-is-first', with: {} }]);

@@ -176,9 +176,13 @@ export async function heldUnlessCovered(context: Context, jobId: string): Promis
   await openSheet(context, job.work_order_id);
   const reckoned = reckonOrder(await loadOrder(context, job.work_order_id), settingsOf(context));
   if (!reckoned.yes.covered.has(jobId))
-    throw held([{ what: 'job-without-yes', with: { letter: letterOf(job.place), title: job.title } }]);
-  if (reckoned.yes.coveredExcess > 0) {
-    throw held([{ what: 'over-the-yes', with: context.seesPrices ? { excess: reckoned.yes.coveredExcess } : {} }]);
-  }
+    throw held([{ what: 'job-without-yes', with: { letter: letterOf(job.place) } }]);
+  const { coveredExcess } = reckoned.yes;
+  if (coveredExcess > 0)
+    throw held([
+      context.seesPrices
+        ? { what: 'over-the-yes', with: { excess: coveredExcess } }
+        : { what: 'beyond-the-yes', with: {} },
+    ]);
   return job;
 }

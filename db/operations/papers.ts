@@ -16,7 +16,7 @@ import { balanceOf, letterOf, reckonOrder } from '../order/reckon.ts';
 import { pdfOf } from '../pdf.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { post } from '../postings.ts';
-import { badInput, held, notAllowed, notFound } from '../refusal.ts';
+import { badInput, held, heldBy, notAllowed, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
 import type { PaperRow } from '../tables.ts';
 
@@ -105,10 +105,10 @@ export const paperHandlers: Handlers = {
     if (before) throw held([{ what: 'invoiced', with: { number: before.number } }]);
     const reckoned = reckonOrder(loaded, settings);
     if (reckoned.inSum.length === 0) throw held([{ what: 'nothing-on-the-sheet', with: {} }]);
-    const stops = stopsOfOrder(loaded, reckoned);
-    const reasons = new Map(overrides.map((one) => [one.what, one.reason]));
+    const stops = stopsOfOrder(loaded, reckoned, context.seesPrices);
+    const reasons = new Map<string, string>(overrides.map((one) => [one.what, one.reason]));
     const standing = stops.filter((stop) => stop.override === 'never' || !reasons.has(stop.what));
-    if (standing.length > 0) throw held(standing);
+    if (standing.length > 0) throw heldBy(standing);
     if (who.role !== 'owner' && stops.some((stop) => stop.override === 'owner'))
       throw notAllowed('role', { needs: 'owner' });
     const number = await nextNumber(context, 'invoice');

@@ -48,7 +48,7 @@ export const yesHandlers: Handlers = {
     }
     const max = loaded.order.own_maximum;
     if (max !== null && ceiling !== null && ceiling > max)
-      throw held([{ what: 'over-own-maximum', with: { maximum: max } }]);
+      throw held([{ what: 'over-own-maximum', with: { maximum: max, excess: ceiling - max } }]);
     const id = newId();
     await context.write.insert('decision', {
       id,

@@ -54,7 +54,7 @@ export async function closeOutOf(context: Context, orderId: string): Promise<Clo
         }
       : null,
     margin: context.seesCost ? marginOf(loaded, reckoned) : null,
-    stops: stopsOfOrder(loaded, reckoned),
+    stops: stopsOfOrder(loaded, reckoned, context.seesPrices),
     waysOut: waysOut(reckoned.sheet, reckoned.rules, reckoned.decisions, reckoned.rule).map((way) =>
       shown(context, loaded, way),
     ),

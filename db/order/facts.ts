@@ -53,7 +53,7 @@ export function billOf(loaded: Loaded, lineId: string): number | null {
 }
 
 /** What holds the invoice of this order now. */
-export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned): Stop[] {
+export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boolean): Stop[] {
   const letter = (jobId: string) => letterOf(loaded.jobs.find((job) => job.id === jobId)?.place ?? 0);
   const name = (personId: string) => loaded.people.get(personId)?.name ?? '';
   const onSheet = loaded.jobs.filter((job) => reckoned.onSheet.has(job.id));
@@ -65,7 +65,9 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned): Stop[] {
     forgottenClocks: forgottenEntries(loaded).map((entry) => name(entry.person_id)),
     heldJobs: reckoned.yes.heldJobs.map(letter),
     excess: reckoned.yes.coveredExcess,
+    ownMaximum: loaded.order.own_maximum,
     overMaximum: reckoned.overMaximum,
+    seesPrices,
     poMissing: (loaded.payer ?? loaded.customer).po_required === 1 && loaded.order.po_number === '',
     issuedWithoutLine: onNoLine(loaded).map(({ move }) => move.words),
     torqueMissing: open

@@ -1,4 +1,4 @@
-import type { HeldReason } from '../../core/contract/errors.ts';
+import type { HeldReason } from '../../core/contract/held.ts';
 import { figureWords, heldSentence } from '../words/error-sentence.ts';
 import type { Writing } from '../words/figures.ts';
 import { tMaybe } from '../words/t.ts';

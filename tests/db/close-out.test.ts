@@ -165,15 +165,23 @@ describe('close out: the sheet against the work done', () => {
     });
     expect(await garage.refused('Desk', 'invoice.issue', { orderId: id })).toMatchObject({
       code: 'held',
-      reasons: expect.arrayContaining([{ what: 'over-own-maximum', override: 'never', with: { excess: 1200 } }]),
+      reasons: expect.arrayContaining([
+        { what: 'over-own-maximum', override: 'never', with: { maximum: 30_000, excess: 1200 } },
+      ]),
     });
   });
 
   test('a mechanic is shown quantities and hours, no sums', async () => {
-    const { id } = await started();
+    const { id, job } = await started();
+    await garage.did('Desk', 'line.change', { id: job.lineIds[0] ?? '', revision: 1, change: { unitPrice: 11_000 } });
     const seen = await garage.did('Runa', 'closeOut.get', { orderId: id });
     expect(seen.totals).toBeNull();
     expect(seen.margin).toBeNull();
+    expect(seen.stops[0]).toEqual({ what: 'beyond-the-yes', override: 'never', with: {} });
+    expect(seen.waysOut.every((way) => way.amount === null && way.after === null)).toBe(true);
+    expect(await garage.refused('Runa', 'clock.on', { jobId: job.id })).toMatchObject({
+      reasons: [{ what: 'beyond-the-yes', with: {} }],
+    });
     expect(seen.jobs[0]).toMatchObject({ quoted: null, charge: null });
     expect(seen.jobs[0]?.lines.every((line) => line.charge.total === null && line.quoted?.total === null)).toBe(true);
     expect(seen.jobs[0]?.hours.clocked).toBe(2500);
