@@ -15,7 +15,12 @@ runDesktop(
   {
     root: join(built, '../renderer'),
     preload: join(built, 'preload.cjs'),
-    open: () => openWithDoor({ folder, practice: process.env.CROWNWHEEL_PRACTICE === '1' }),
+    open: () =>
+      openWithDoor({
+        folder,
+        practice: process.env.CROWNWHEEL_PRACTICE === '1',
+        root: join(built, '../renderer'),
+      }),
     tell: (fault) => dialog.showErrorBox('Crownwheel', sayFault(fault, folder)),
   },
 );

@@ -7,7 +7,7 @@ import { openShop, type Shop } from '../db/shop.ts';
 import { type Host, startHost } from './host.ts';
 import { sayFault } from './words.ts';
 
-/** The folder of the built window. */
+/** The folder of the built window, seen from the sources. */
 const WINDOW_FOLDER = resolve(import.meta.dirname, '../dist/renderer');
 
 export interface FolderSettings {

@@ -1,22 +1,30 @@
 import { resolve } from 'node:path';
 import { defineConfig } from 'vite';
 
-/** Electron's side: `vite build --config electron/vite.main.config.ts`, and once more with `--mode preload`. */
+const root = resolve(import.meta.dirname, '..');
+
+/**
+ * Electron's side: `vite build --config electron/vite.main.config.ts`, and once more with `--mode preload`. The thread that
+ * copies a shop is a file of its own beside main.js, where db/file/run-copy.ts looks for it; so everything lies in one folder.
+ */
 export default defineConfig(({ mode }) => {
   const isPreload = mode === 'preload';
   return {
-    root: resolve(import.meta.dirname, '..'),
+    root,
     ssr: { noExternal: true },
     build: {
-      ssr: resolve(import.meta.dirname, isPreload ? 'preload.ts' : 'main.ts'),
+      ssr: true,
       outDir: 'dist/desktop',
       emptyOutDir: !isPreload,
       target: 'node24',
       rollupOptions: {
         external: ['electron', 'better-sqlite3'],
+        input: isPreload
+          ? { preload: resolve(root, 'electron/preload.ts') }
+          : { main: resolve(root, 'electron/main.ts'), 'copy-thread': resolve(root, 'db/file/copy-thread.ts') },
         output: isPreload
-          ? { format: 'cjs', entryFileNames: 'preload.cjs' }
-          : { format: 'es', entryFileNames: 'main.js' },
+          ? { format: 'cjs', entryFileNames: '[name].cjs' }
+          : { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
       },
     },
   };

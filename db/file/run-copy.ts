@@ -19,6 +19,9 @@ export interface CopyHooks {
 
 const LOOK_MS = 100;
 
+// Beside this file, as source or as bundled for the desktop.
+const THREAD = new URL(import.meta.url.endsWith('.ts') ? 'copy-thread.ts' : 'copy-thread.js', import.meta.url);
+
 /**
  * Copies a database and checks the copy, in a thread with a connection of its own, so that no window waits. A copy that
  * fails, does not check or is stopped is removed. Throws ShopDamaged, ShopDiskFull, ShopReadOnly, ShopMissing.
@@ -32,7 +35,7 @@ export async function runCopy(task: CopyTask, hooks: CopyHooks): Promise<CopyRes
     if (existsSync(task.to))
       hooks.onProgress?.({ phase: 'copy', done: Math.min(statSync(task.to).size, total), total });
   }, LOOK_MS);
-  const worker = new Worker(new URL('./copy-thread.ts', import.meta.url), { workerData: task });
+  const worker = new Worker(THREAD, { workerData: task });
   const stop = () => void worker.terminate();
   hooks.signal?.addEventListener('abort', stop);
   try {
