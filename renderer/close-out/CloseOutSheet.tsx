@@ -1,8 +1,8 @@
 import { Margin } from '../sheet/Margin.tsx';
 import type { Order } from '../sheet/order.ts';
-import { PutBack } from '../sheet/PutBack.tsx';
 import { SheetHead } from '../sheet/SheetHead.tsx';
 import { Sums } from '../sheet/Sums.tsx';
+import { UndoKey } from '../sheet/TakenOut.tsx';
 import { useWriting } from '../state/shop.ts';
 import { amountText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
@@ -41,7 +41,7 @@ export function CloseOutSheet({ order, closeOut }: { readonly order: Order; read
               <ClosingJob key={job.id} order={order} job={job} quoted={closeOut.quote !== null} />
             ))}
           </table>
-          <PutBack orderId={order.id} />
+          <UndoKey />
           <AgainstTheQuote totals={closeOut.totals} />
           <Sums order={order} locked />
           <ToPay totals={closeOut.totals} />

@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import type { Order } from '../sheet/order.ts';
+import { save } from '../sheet/save.ts';
+import { remember } from '../sheet/undo.ts';
 import type { CallError } from '../state/transport.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
@@ -33,10 +35,13 @@ export function useTakeWayOut(order: Order, onYes: () => void): TakeWayOut {
     const job = order.jobs.find((one) => one.id === way.jobId);
     const line = job?.lines.find((one) => one.id === way.lineId);
     const given = { given: true, why: t('closeOut.giveWhy') };
-    if (line !== undefined) await giveLine.run({ id: line.id, revision: line.revision, ...given });
-    else if (job !== undefined && way.kind === 'give')
-      await giveJob.run({ id: job.id, revision: job.revision, ...given });
-    else if (job !== undefined) {
+    if (line !== undefined) {
+      const answer = await giveLine.run({ id: line.id, revision: line.revision, ...given });
+      if (answer.ok) remember({ at: null, words: line.words, run: () => save('line.give', charged(answer.output)) });
+    } else if (job !== undefined && way.kind === 'give') {
+      const answer = await giveJob.run({ id: job.id, revision: job.revision, ...given });
+      if (answer.ok) remember({ at: null, words: job.title, run: () => save('job.give', charged(answer.output)) });
+    } else if (job !== undefined) {
       const answer = await moveJob.run({ id: job.id, revision: job.revision });
       if (answer.ok) setMoved({ letter: job.letter, ...answer.output });
     }
@@ -47,4 +52,9 @@ export function useTakeWayOut(order: Order, onYes: () => void): TakeWayOut {
     error: doing.find((one) => one.error !== null)?.error ?? null,
     moved,
   };
+}
+
+/** Charged again, from the row as it stands after it was given. */
+function charged({ id, revision }: { readonly id: string; readonly revision: number }) {
+  return { id, revision, given: false };
 }

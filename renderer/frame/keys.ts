@@ -29,7 +29,8 @@ export function mayAct(combo: Combo, target: Element | null, letters: boolean): 
   if (combo.length === 1) return letters && !typing;
   if (combo === 'Space' || combo === 'Enter') return !typing && !target?.closest(OWN_SPACE);
   if (combo === 'ArrowUp' || combo === 'ArrowDown' || combo === 'PageDown' || combo === 'PageUp') return !typing;
-  if (combo === 'Ctrl+Z') return !typing;
+  // In a field where something was typed, it undoes the typing.
+  if (combo === 'Ctrl+Z') return !typing || target?.closest('[data-untyped]') !== null;
   return true;
 }
 

@@ -97,6 +97,7 @@ export function Cell(props: Props) {
         aria-invalid={words !== null || undefined}
         aria-describedby={words === null ? undefined : id}
         readOnly={readOnly}
+        data-untyped={text === null || undefined}
         placeholder={props.placeholder}
         list={props.list}
         value={shown}

@@ -10,11 +10,11 @@ import { NewLine } from './NewLine.tsx';
 import type { Job } from './order.ts';
 import { SheetCell } from './SheetCell.tsx';
 import { save } from './save.ts';
-import { rememberTakenOut } from './taken-out.ts';
+import { TakenOut } from './TakenOut.tsx';
+import { remember } from './undo.ts';
 import { Wrong } from './Wrong.tsx';
 
 interface Props {
-  readonly orderId: string;
   readonly job: Job;
   readonly locked: boolean;
   readonly current: boolean;
@@ -22,7 +22,7 @@ interface Props {
 }
 
 /** A job on the sheet: letter, title, sum, its lines hanging by kind, the last one open for typing. */
-export function JobPart({ orderId, job, locked, current, onCurrent }: Props) {
+export function JobPart({ job, locked, current, onCurrent }: Props) {
   const writing = useWriting();
   const takeOut = useDo('job.takeOut');
   const moveOut = useDo('job.moveOut');
@@ -55,13 +55,14 @@ export function JobPart({ orderId, job, locked, current, onCurrent }: Props) {
             {job.lines
               .filter((line) => line.kind === kind)
               .map((line) => (
-                <LineRow key={line.id} orderId={orderId} line={line} locked={locked} />
+                <LineRow key={line.id} line={line} locked={locked} />
               ))}
           </div>
         </div>
       ))}
       {locked ? null : (
         <>
+          <TakenOut at={job.id} />
           <NewLine job={job} />
           <p className="job-acts">
             <button
@@ -69,7 +70,9 @@ export function JobPart({ orderId, job, locked, current, onCurrent }: Props) {
               className="link small"
               onClick={async () => {
                 const answer = await takeOut.run({ id: job.id, revision: job.revision });
-                if (answer.ok) rememberTakenOut({ orderId, kind: 'job', ...answer.output, words: job.title });
+                if (!answer.ok) return;
+                const { id, revision } = answer.output;
+                remember({ at: 'sheet', words: job.title, run: () => save('job.putBack', { id, revision }) });
               }}
             >
               {t('sheet.takeOutJob', { letter: job.letter })}

@@ -8,20 +8,19 @@ import type { Line } from './order.ts';
 import { readQuantity } from './read-line.ts';
 import { SheetCell } from './SheetCell.tsx';
 import { save } from './save.ts';
-import { rememberTakenOut } from './taken-out.ts';
+import { remember } from './undo.ts';
 import { Wrong } from './Wrong.tsx';
 
 type Change = InputOf<'line.change'>['change'];
 type Row = Readonly<Record<string, unknown>>;
 
 interface Props {
-  readonly orderId: string;
   readonly line: Line;
   readonly locked: boolean;
 }
 
 /** One line of a job: its words, quantity and price are cells; its amount is reckoned. */
-export function LineRow({ orderId, line, locked }: Props) {
+export function LineRow({ line, locked }: Props) {
   const writing = useWriting();
   const takeOut = useDo('line.takeOut');
   const give = useDo('line.give');
@@ -81,14 +80,14 @@ export function LineRow({ orderId, line, locked }: Props) {
           <button
             type="button"
             className="link small"
-            onClick={() =>
-              void give.run({
-                id: line.id,
-                revision: line.revision,
-                given: !line.given,
-                why: line.given ? '' : t('sheet.giveWhy'),
-              })
-            }
+            onClick={async () => {
+              const { id, given, giveWhy: why } = line;
+              const turned = { given: !given, why: given ? '' : t('sheet.giveWhy') };
+              const answer = await give.run({ id, revision: line.revision, ...turned });
+              if (!answer.ok) return;
+              const { revision } = answer.output;
+              remember({ at: null, words: line.words, run: () => save('line.give', { id, revision, given, why }) });
+            }}
           >
             {t(line.given ? 'sheet.charge' : 'sheet.give')}
           </button>
@@ -98,7 +97,9 @@ export function LineRow({ orderId, line, locked }: Props) {
             aria-label={t('sheet.takeOutLine', { words: line.words })}
             onClick={async () => {
               const answer = await takeOut.run({ id: line.id, revision: line.revision });
-              if (answer.ok) rememberTakenOut({ orderId, kind: 'line', ...answer.output, words: line.words });
+              if (!answer.ok) return;
+              const { id, revision } = answer.output;
+              remember({ at: line.jobId, words: line.words, run: () => save('line.putBack', { id, revision }) });
             }}
           >
             {t('sheet.takeOut')}

@@ -3,9 +3,9 @@ import { JobPart } from './JobPart.tsx';
 import { Margin } from './Margin.tsx';
 import { NewJob } from './NewJob.tsx';
 import { invoiceOf, type Order } from './order.ts';
-import { PutBack } from './PutBack.tsx';
 import { SheetHead } from './SheetHead.tsx';
 import { Sums } from './Sums.tsx';
+import { TakenOut, UndoKey } from './TakenOut.tsx';
 
 interface Props {
   readonly order: Order;
@@ -26,14 +26,14 @@ export function Sheet({ order, locked, current, onCurrent }: Props) {
           {order.jobs.map((job) => (
             <JobPart
               key={job.id}
-              orderId={order.id}
               job={job}
               locked={locked}
               current={job.id === current}
               onCurrent={() => onCurrent(job.id)}
             />
           ))}
-          {locked ? null : <PutBack orderId={order.id} />}
+          {locked ? null : <TakenOut at="sheet" />}
+          {locked ? null : <UndoKey />}
           {locked ? null : <NewJob orderId={order.id} />}
           <Sums order={order} locked={locked} />
         </div>
