@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Decimal } from 'decimal.js';
@@ -6,9 +6,12 @@ import type { z } from 'zod';
 import { type Money, money } from '../../core/money/money.ts';
 
 const chosen = process.env['CHECKS'];
-const folder = chosen === undefined ? fileURLToPath(new URL('checks', import.meta.url)) : resolve(chosen);
+const own = fileURLToPath(new URL('checks', import.meta.url));
+const folder = chosen === undefined ? own : resolve(chosen);
 
 if (!existsSync(folder)) throw new Error(`No such folder of checks: ${folder}`);
+if (!readdirSync(own).some((name) => name.endsWith('.json') && existsSync(join(folder, name))))
+  throw new Error(`No file of checks by a name that is known, in ${folder}`);
 
 /** A set of published values, its shape checked; null when the chosen folder does not hold it. */
 export function checkFile<S extends z.ZodType>(name: string, schema: S): z.output<S> | null {
