@@ -1,4 +1,3 @@
-import type { ReactNode } from 'react';
 import { scale } from '../../../core/money/money.ts';
 import { useKey } from '../../frame/keys.ts';
 import { goTo, hrefOf } from '../../frame/router.ts';
@@ -10,6 +9,7 @@ import { useAsk } from '../../state/use-ask.ts';
 import { amountText, quantityText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { nearText } from '../../words/times.ts';
+import { Fact, PartCell } from './PartCell.tsx';
 import type { StockRow } from './StockBar.tsx';
 
 /** One part opened: what it is and costs, and what went in and out. */
@@ -31,10 +31,11 @@ export function PartOpen({ row, mayChange }: { readonly row: StockRow; readonly 
         <a href={hrefOf('stock')}>{t('stock.close')}</a>
       </h2>
       <dl className="side-facts">
-        <Fact name={t('stock.number')}>{row.number}</Fact>
-        <Fact name={t('stock.bin')}>{row.bin}</Fact>
-        <Fact name={t('stock.price')}>{amountText(row.price, writing)}</Fact>
-        <Fact name={t('stock.keepAtLeast')}>{text(row.keepAtLeast)}</Fact>
+        <PartCell row={row} name="words" mayChange={mayChange} />
+        <PartCell row={row} name="number" mayChange={mayChange} />
+        <PartCell row={row} name="bin" mayChange={mayChange} />
+        {row.price === null ? null : <PartCell row={row} name="price" mayChange={mayChange} />}
+        <PartCell row={row} name="keepAtLeast" mayChange={mayChange} />
         <Fact name={t('stock.onHand')}>
           <b>{text(row.onHand)}</b> {worth === null ? null : <span className="small ink-2">{worth}</span>}
         </Fact>
@@ -44,15 +45,6 @@ export function PartOpen({ row, mayChange }: { readonly row: StockRow; readonly 
       {mayChange ? <Button onClick={() => goTo('stock', 'delivery', row.id)}>{t('stock.delivery')}</Button> : null}
       <Moves row={row} />
     </section>
-  );
-}
-
-function Fact({ name, children }: { readonly name: string; readonly children: ReactNode }) {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{children}</dd>
-    </div>
   );
 }
 
