@@ -3,6 +3,7 @@ import { act, ask } from './operation.ts';
 import {
   amount,
   basisPoints,
+  changeOf,
   civilDate,
   distanceUnit,
   done,
@@ -74,6 +75,8 @@ export const shopSettings = z.strictObject({
   taxRounding: z.enum(['document', 'line']),
   cashStep: z.int().min(1).max(1000),
   supplies: suppliesRule,
+  /** The most that the desk takes off a line without the owner, basis points of what it would cost. */
+  deskDiscount: basisPoints.default(10_000),
   overrun: overrunRule,
   taxes: z.array(tax).max(6),
   quoteDays: z.int().min(1).max(365),
@@ -156,7 +159,7 @@ export const shopRoom = {
   ),
   'shop.change': act(
     'owner',
-    z.strictObject({ revision, settings: shopSettings.partial() }),
+    z.strictObject({ revision, settings: changeOf(shopSettings) }),
     z.strictObject({ revision }),
   ),
   'person.add': act('owner', newPerson, done),

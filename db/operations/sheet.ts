@@ -1,11 +1,12 @@
-import type { Handlers } from '../context.ts';
+import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { wholeOrder } from '../order/whole.ts';
 import { signedIn } from '../people.ts';
-import { badInput } from '../refusal.ts';
+import { badInput, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
-import type { WorkOrderRow } from '../tables.ts';
+import type { FindingRow, WorkOrderRow } from '../tables.ts';
 import { readMileage } from './desk.ts';
+import { givesAway, lineDiscountsFit, sheetDiscountFits } from './discount-right.ts';
 
 import {
   addJob,
@@ -21,10 +22,37 @@ import {
   untouched,
 } from './on-the-sheet.ts';
 
+/** The head of an order as the contract names it: both values come back when two people change it at once. */
+const headOf = (row: WorkOrderRow) => ({
+  complaint: row.complaint,
+  when: JSON.parse(row.when_it_happens) as string[],
+  door: JSON.parse(row.door) as object,
+  promiseAt: row.promise_at,
+  promiseWords: row.promise_words,
+  ownMaximum: row.own_maximum,
+  poNumber: row.po_number,
+  payerId: row.payer_id,
+  oldPartsAnswer: row.old_parts_answer,
+});
+
+async function findingRow(context: Context, id: string): Promise<FindingRow> {
+  const finding = await context.tx.selectFrom('finding').selectAll().where('id', '=', id).executeTakeFirst();
+  if (!finding) throw notFound('finding', id);
+  return finding;
+}
+
 export const sheetHandlers: Handlers = {
   'order.get': ({ id }, context) => wholeOrder(context, id),
   'order.change': async ({ id, revision, change }, context) => {
     await openSheet(context, id);
+    if (change.payerId) {
+      const payer = await context.tx
+        .selectFrom('customer')
+        .select('id')
+        .where('id', '=', change.payerId)
+        .executeTakeFirst();
+      if (!payer) throw notFound('customer', change.payerId);
+    }
     const patch: Partial<WorkOrderRow> = {
       ...(change.complaint === undefined ? {} : { complaint: change.complaint }),
       ...(change.when === undefined ? {} : { when_it_happens: JSON.stringify(change.when) }),
@@ -38,13 +66,7 @@ export const sheetHandlers: Handlers = {
     };
     return {
       id,
-      revision: await context.write.edit('work_order', id, revision, patch, change, (row) => ({
-        complaint: row.complaint,
-        promiseAt: row.promise_at,
-        promiseWords: row.promise_words,
-        poNumber: row.po_number,
-        ownMaximum: row.own_maximum,
-      })),
+      revision: await context.write.edit('work_order', id, revision, patch, change, headOf),
     };
   },
   'order.arrive': async ({ id, revision, mileage, mileageDoubt, door }, context) => {
@@ -116,6 +138,9 @@ export const sheetHandlers: Handlers = {
     return { id, revision: 1 };
   },
   'finding.change': async ({ id, revision, text, urgency, jobId }, context) => {
+    const row = await findingRow(context, id);
+    await openSheet(context, row.work_order_id);
+    if (jobId && (await jobRow(context, jobId)).work_order_id !== row.work_order_id) throw notFound('job', jobId);
     const patch = {
       ...(text === undefined ? {} : { text }),
       ...(urgency === undefined ? {} : { urgency }),
@@ -123,15 +148,21 @@ export const sheetHandlers: Handlers = {
     };
     return {
       id,
-      revision: await context.write.edit('finding', id, revision, patch, { text, urgency }, (row) => ({
-        text: row.text,
-        urgency: row.urgency,
+      revision: await context.write.edit('finding', id, revision, patch, { text, urgency, jobId }, (now) => ({
+        text: now.text,
+        urgency: now.urgency,
+        jobId: now.job_id,
       })),
     };
   },
   'job.add': async ({ orderId, job, lines, findingId }, context) => {
     const added = await addJob(context, orderId, job, lines);
-    if (findingId !== null) await context.write.update('finding', findingId, { job_id: added.id });
+    if (lines.some((line) => line.discount !== null)) await lineDiscountsFit(context, orderId, added.lineIds);
+    if (findingId !== null) {
+      const finding = await findingRow(context, findingId);
+      if (finding.work_order_id !== orderId) throw notFound('finding', findingId);
+      await context.write.update('finding', findingId, { job_id: added.id, revision: finding.revision + 1 });
+    }
     return added;
   },
   'job.change': async ({ id, revision, change }, context) => {
@@ -204,12 +235,19 @@ export const sheetHandlers: Handlers = {
     return { orderId, number };
   },
   'line.add': async ({ jobId, line }, context) => {
-    await openSheet(context, (await jobRow(context, jobId)).work_order_id);
-    return { id: await addLine(context, jobId, line), revision: 1 };
+    const order = await openSheet(context, (await jobRow(context, jobId)).work_order_id);
+    const id = await addLine(context, jobId, line);
+    if (line.discount !== null) await lineDiscountsFit(context, order.id, [id]);
+    return { id, revision: 1 };
   },
   'line.change': async ({ id, revision, change }, context) => {
-    const fields = Object.assign(lineFieldsOf(await lineRow(context, id)), given(change));
-    return { id, revision: await context.write.edit('line', id, revision, lineColumns(fields), change, lineFieldsOf) };
+    const row = await lineRow(context, id);
+    const was = lineFieldsOf(row);
+    const fields = { ...was, ...given(change) };
+    const next = await context.write.edit('line', id, revision, lineColumns(fields), change, lineFieldsOf);
+    if (givesAway(was, fields))
+      await lineDiscountsFit(context, (await jobRow(context, row.job_id)).work_order_id, [id]);
+    return { id, revision: next };
   },
   'line.takeOut': async ({ id, revision }, context) => {
     await lineRow(context, id);
@@ -250,6 +288,7 @@ export const sheetHandlers: Handlers = {
       words,
       taken_out: 0,
     });
+    await sheetDiscountFits(context, orderId, on);
     return { id, revision: 1 };
   },
   'discount.takeOut': async ({ id }, context) => {
