@@ -138,7 +138,7 @@ export const benchRoom = {
   'jobBook.version': ask(
     'crew',
     z.strictObject({ versionId: id }),
-    z.strictObject({ versionId: id, version: z.int(), content: bookJobContent }),
+    z.strictObject({ versionId: id, bookJobId: id, version: z.int(), content: bookJobContent }),
   ),
   'jobBook.save': act(
     'desk',

@@ -66,6 +66,7 @@ export const jobBookHandlers: Handlers = {
     const content = JSON.parse(row.content) as BookContent;
     return {
       versionId,
+      bookJobId: row.book_job_id,
       version: row.version,
       content: context.seesPrices
         ? content

@@ -13,13 +13,13 @@ import { FootBar } from '../parts/FootBar.tsx';
 import { Loading } from '../parts/Loading.tsx';
 import { OrderActs } from '../sheet/OrderActs.tsx';
 import { invoiceOf } from '../sheet/order.ts';
+import { QuotePage } from '../sheet/quote/QuotePage.tsx';
 import { Sheet } from '../sheet/Sheet.tsx';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { YesPage } from '../sheet/yes/YesPage.tsx';
 import { useSession } from '../state/session.ts';
 import { openPaper } from '../state/transport.ts';
 import { useAsk } from '../state/use-ask.ts';
-import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
 import '../sheet/sheet.css';
 import '../sheet/beside.css';
@@ -35,7 +35,6 @@ interface Props {
 export function OrderPage({ id, beside }: Props) {
   const asked = useAsk('order.get', { id });
   const desk = useSession((session) => session.person?.role !== 'mechanic');
-  const quote = useDo('quote.issue');
   const [current, setCurrent] = useState<string | null>(null);
   const toYes = () => goTo('orders', id, 'yes');
   const toCloseOut = () => goTo('orders', id, 'close-out');
@@ -61,6 +60,7 @@ export function OrderPage({ id, beside }: Props) {
   const form = desk ? beside : '';
   const closing = order.next.what.startsWith('close-out');
   if (form === 'yes') return <YesPage order={order} />;
+  if (form === 'quote') return <QuotePage order={order} current={job?.id} onCurrent={setCurrent} />;
   if (form === 'close-out') return <CloseOutPage order={order} />;
   return (
     <TwoSides
@@ -81,11 +81,10 @@ export function OrderPage({ id, beside }: Props) {
       }
       foot={
         <>
-          <Wrong error={quote.error} />
           <FootBar yes={order.yes}>
             {!desk ? null : (
               <>
-                <Button disabled={quote.busy} onClick={() => void quote.run({ orderId: id })}>
+                <Button onClick={() => goTo('orders', id, 'quote')}>
                   {t(quoted ? 'sheet.quoteAgain' : 'sheet.quote')}
                 </Button>
                 <Button kind={closing ? 'plain' : 'go'} onClick={toYes} keys="Alt Y">

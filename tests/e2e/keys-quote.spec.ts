@@ -42,7 +42,11 @@ test('the swap from the job book: priced, discounted, quoted and said yes to, wi
   await expectOnSheet(page, DISCOUNTED);
   await keys.to(page.getByRole('button', { name: t('sheet.quote'), exact: true }));
   await keys.press('Enter');
-  await expect(page.getByRole('button', { name: t('sheet.paper-quote', { number: 300, version: 1 }) })).toBeVisible();
+  await expect(page.getByRole('form', { name: t('quote.title') })).toBeVisible();
+  await keys.press('Control+Enter');
+  await expect(
+    page.getByRole('button', { name: t('sheet.paper-quote', { number: 300, version: 1 }), exact: true }),
+  ).toBeVisible();
   keys.report('and quoted', 199);
 
   await keys.press('Alt+y');

@@ -27,8 +27,10 @@ test('the swap from the job book: priced, discounted, quoted as a PDF, said yes 
   await expectOnSheet(page, DISCOUNTED);
 
   await page.getByRole('button', { name: t('sheet.quote'), exact: true }).click();
+  await expect(page.getByRole('form', { name: t('quote.title') })).toBeVisible();
+  await page.getByRole('button', { name: t('sheet.quote'), exact: true }).click();
   const name = t('sheet.paper-quote', { number: 300, version: 1 });
-  await expect(page.getByRole('button', { name })).toBeVisible();
+  await expect(page.getByRole('button', { name, exact: true })).toBeVisible();
   const text = await readPaper(page, name);
   for (const piece of ['Ilse Vandermeer', 'KTB 4471', 'Rebuilt carrier, exchange', DISCOUNTED, '300'])
     expect(text).toContain(piece);

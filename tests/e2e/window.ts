@@ -51,7 +51,10 @@ export async function expectOnSheet(page: Page, sum: string): Promise<void> {
 
 /** Presses what opens a paper, and reads what comes with another reader than the program's. */
 export async function readPaper(page: Page, name: string): Promise<string> {
-  const [reader] = await Promise.all([page.waitForEvent('popup'), page.getByRole('button', { name }).click()]);
+  const [reader] = await Promise.all([
+    page.waitForEvent('popup'),
+    page.getByRole('button', { name, exact: true }).click(),
+  ]);
   await reader.waitForURL(/\/papers\/.*\.pdf$/);
   const answer = await page.request.get(reader.url());
   await reader.close();

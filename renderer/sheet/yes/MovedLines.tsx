@@ -3,16 +3,24 @@ import { amountText, quantityText, type Writing } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import type { MovedJob, MovedLine } from './moved.ts';
 
+interface Props {
+  readonly moved: MovedJob;
+  /** Outside the sum: only what it would come to. */
+  readonly aside: boolean;
+  /** The heading's level where it stands. */
+  readonly level?: 'h2' | 'h4';
+}
+
 /** A job with what moved in it: the old struck, now, and how much more; what stayed folds to one row. */
-export function MovedLines({ moved, aside }: { readonly moved: MovedJob; readonly aside: boolean }) {
+export function MovedLines({ moved, aside, level: Head = 'h2' }: Props) {
   const writing = useWriting();
   const { job, same } = moved;
   return (
     <>
-      <h3>
+      <Head>
         <i>{job.letter}</i> {job.title}
         {job.kind === 'charged' ? null : <em>{t(`sheet.jobKind-${job.kind}`)}</em>}
-      </h3>
+      </Head>
       {aside ? (
         <p className="yes-line">
           <span className="ink-2">{job.lines.map((line) => line.words).join(', ')}</span>

@@ -74,9 +74,6 @@ export function YesForm({ onSend, ...props }: FormProps & { readonly onSend: () 
       </section>
       <Tried order={order} />
       <RuleRow {...props} />
-      <button type="submit" className="aloud" tabIndex={-1}>
-        {t('decision.record')}
-      </button>
     </form>
   );
 }

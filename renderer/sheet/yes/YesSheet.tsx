@@ -89,7 +89,7 @@ export function YesSheet({ order, quotes, draft, onDraft, here, upTo, wrong }: P
       )}
       {inSum.map((job) => row(job))}
       {here === null ? null : <WouldStand here={here} since={since} />}
-      {offered.length === 0 ? null : <h3 className="yes-offered">{t('decision.offered')}</h3>}
+      {offered.length === 0 ? null : <h2 className="yes-offered">{t('decision.offered')}</h2>}
       {offered.map((job) => row(job))}
       {kept.length === 0 ? null : (
         <p className="small ink-2 yes-kept">
