@@ -7,6 +7,8 @@ interface Props {
   readonly onLeave?: () => void;
   /** What the check digit and the year letter say; a warning never blocks. */
   readonly note?: ReactNode;
+  /** A sign that no VIN has. */
+  readonly error?: string | null;
 }
 
 const CELLS = Array.from({ length: 17 }, (_, i) => i);
@@ -15,7 +17,7 @@ const CELLS = Array.from({ length: 17 }, (_, i) => i);
  * A VIN in 17 cells: the ninth underlined for the check digit, the tenth marked for the year letter. One real field
  * lies over the drawn cells, so typing, pasting and reading aloud work as in any field.
  */
-export function VinCells({ value, onChange, onLeave, note }: Props) {
+export function VinCells({ value, onChange, onLeave, note, error = null }: Props) {
   const id = useId();
   const [caret, setCaret] = useState<number | null>(null);
   return (
@@ -40,7 +42,8 @@ export function VinCells({ value, onChange, onLeave, note }: Props) {
           autoComplete="off"
           autoCapitalize="characters"
           spellCheck={false}
-          aria-describedby={note === undefined ? undefined : `${id}-note`}
+          aria-invalid={error !== null || undefined}
+          aria-describedby={error !== null ? `${id}-error` : note === undefined ? undefined : `${id}-note`}
           onChange={(event) =>
             onChange(
               event.target.value
@@ -56,6 +59,11 @@ export function VinCells({ value, onChange, onLeave, note }: Props) {
           }}
         />
       </div>
+      {error === null ? null : (
+        <p className="wrong-words" id={`${id}-error`} role="alert">
+          {error}
+        </p>
+      )}
       {note === undefined ? null : (
         <p className="field-note" id={`${id}-note`}>
           {note}

@@ -1,18 +1,20 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useKey } from '../../frame/keys.ts';
 import { Page } from '../../frame/Page.tsx';
 import { goTo } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { useShop, useWriting } from '../../state/shop.ts';
-import { useDo } from '../../state/use-do.ts';
 import { errorSentence, problemSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
+import { AgreedRow } from './AgreedRow.tsx';
 import { CarRow } from './CarRow.tsx';
 import { DoorRow } from './DoorRow.tsx';
-import { bookingOf, type Draft, emptyDraft, errorsOf } from './draft.ts';
+import { type Draft, emptyDraft, errorsOf } from './draft.ts';
 import { readBack } from './read-back.ts';
 import { SayRow } from './SayRow.tsx';
+import { Since } from './Since.tsx';
+import { useBookIn } from './use-book-in.ts';
 import { WhenRow } from './WhenRow.tsx';
 import { WhoRow } from './WhoRow.tsx';
 
@@ -20,7 +22,7 @@ import { WhoRow } from './WhoRow.tsx';
 export function BookIn() {
   const shop = useShop();
   const writing = useWriting();
-  const book = useDo('order.book');
+  const book = useBookIn();
   const [draft, setDraft] = useState<Draft>(() => emptyDraft(shop?.settings?.distance ?? 'km'));
   const [tried, setTried] = useState(false);
   const change = (part: Partial<Draft>) => {
@@ -29,7 +31,8 @@ export function BookIn() {
     setDraft((before) => ({ ...before, ...part }));
   };
 
-  const doubted = book.error?.code === 'held' && book.error.reasons.some((reason) => reason.what === 'mileage-lower');
+  const error = book.stopped?.error ?? null;
+  const doubted = error?.code === 'held' && error.reasons.some((reason) => reason.what === 'mileage-lower');
   const errors = {
     ...(tried ? errorsOf(draft, writing) : {}),
     ...(doubted && draft.doubt === 'none' ? { doubt: t('intake.doubtNeeded') } : {}),
@@ -42,12 +45,13 @@ export function BookIn() {
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.talk [aria-invalid="true"]')?.focus());
       return;
     }
-    const answer = await book.run(bookingOf(draft, writing));
-    if (answer.ok) return goTo('orders', answer.output.id);
-    if (answer.error.code === 'held')
-      requestAnimationFrame(() => document.querySelector<HTMLElement>('.mileage-doubt input')?.focus());
+    const id = await book.run(draft);
+    if (id !== null) goTo('orders', id);
   };
   useKey('Ctrl+Enter', () => void go());
+  useEffect(() => {
+    if (doubted) document.querySelector<HTMLElement>('.mileage-doubt input')?.focus();
+  }, [doubted]);
   // Esc leaves the field, then the page; what was typed is never thrown away by it.
   useKey('Esc', () => {
     const here = document.activeElement;
@@ -55,7 +59,6 @@ export function BookIn() {
     else if (draft.name === '' && draft.phone === '' && draft.complaint === '') goTo('today');
   });
 
-  const { error } = book;
   const failed =
     error === null || doubted
       ? null
@@ -67,9 +70,27 @@ export function BookIn() {
     <Page
       title={t('intake.title')}
       words={t('intake.order')}
+      actions={<Since />}
       foot={
         <>
-          {failed === null ? null : <Notice what={t('intake.notBooked')}>{failed}</Notice>}
+          {failed === null ? null : (
+            <Notice
+              what={
+                book.booked === null
+                  ? t('intake.notBooked')
+                  : t(`intake.stopped-${book.stopped?.step ?? 'book'}`, { number: book.booked.number })
+              }
+              action={
+                book.booked === null ? undefined : (
+                  <Button small onClick={() => goTo('orders', book.booked?.id ?? '')}>
+                    {t('intake.openAnyway')}
+                  </Button>
+                )
+              }
+            >
+              {failed}
+            </Notice>
+          )}
           <div className="place-foot">
             <p aria-live="polite">
               <b>{first}</b>
@@ -92,6 +113,7 @@ export function BookIn() {
         </div>
         <div className="book-in-door">
           <DoorRow draft={draft} change={change} errors={errors} />
+          <AgreedRow draft={draft} change={change} errors={errors} />
         </div>
       </div>
     </Page>

@@ -4,6 +4,7 @@ import { Field } from '../../parts/Field.tsx';
 import { VinCells } from '../../parts/VinCells.tsx';
 import { useAsk } from '../../state/use-ask.ts';
 import { t } from '../../words/t.ts';
+import { Declined } from './Declined.tsx';
 import type { Change, Draft, Errors } from './draft.ts';
 import { Mileage } from './Mileage.tsx';
 import { Talk } from './Talk.tsx';
@@ -18,12 +19,23 @@ interface Props {
 /** Which car: one of theirs or another; its VIN is checked, never refused; its mileage is held against the last. */
 export function CarRow({ draft, change, errors, doubted }: Props) {
   const cars = useAsk('customer.get', draft.customerId === null ? null : { id: draft.customerId }).data?.cars ?? [];
+  const life = useAsk('car.get', draft.carId === null ? null : { id: draft.carId }).data;
+  const refused = draft.carId === null && readVin(draft.vin).verdict === 'refuse_character';
   const pick = (id: string) => {
     const car = cars.find((one) => one.id === id);
     change(
       car === undefined
-        ? { carId: null, plate: '', words: '', vin: '', mileage: '', doubt: 'none' }
-        : { carId: id, plate: car.plate, words: car.words, vin: car.vin, unit: car.unit, mileage: '', doubt: 'none' },
+        ? { carId: null, plate: '', words: '', vin: '', mileage: '', doubt: 'none', kept: [] }
+        : {
+            carId: id,
+            plate: car.plate,
+            words: car.words,
+            vin: car.vin,
+            unit: car.unit,
+            mileage: '',
+            doubt: 'none',
+            kept: [],
+          },
     );
   };
   return (
@@ -61,7 +73,12 @@ export function CarRow({ draft, change, errors, doubted }: Props) {
       ) : null}
       {draft.carId === null ? (
         <>
-          <VinCells value={draft.vin} onChange={(vin) => change({ vin })} note={vinWords(draft.vin)} />
+          <VinCells
+            value={draft.vin}
+            onChange={(vin) => change({ vin })}
+            note={refused ? '' : vinWords(draft.vin)}
+            error={refused ? t('intake.vinCharacter') : null}
+          />
           <Choice
             label={t('intake.unit')}
             value={draft.unit}
@@ -78,6 +95,7 @@ export function CarRow({ draft, change, errors, doubted }: Props) {
         </p>
       )}
       <Mileage draft={draft} change={change} errors={errors} doubted={doubted} />
+      <Declined works={life?.declined ?? []} />
     </Talk>
   );
 }
@@ -94,8 +112,6 @@ function vinWords(vin: string): string {
         : t('intake.vinOkYear', { digit, years: reading.modelYears.join(' / ') });
     case 'warn_check_digit':
       return t('intake.vinDigit', { digit });
-    case 'refuse_character':
-      return t('intake.vinCharacter');
     default:
       return t('intake.vinLength', { n: reading.vin.length });
   }

@@ -2,6 +2,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { t } from '../../words/t.ts';
 import type { Change, Draft, Errors } from './draft.ts';
+import { Marks } from './Marks.tsx';
 import { Talk } from './Talk.tsx';
 
 const FUEL = ['empty', 'quarter', 'half', 'threeQuarters', 'full'] as const;
@@ -12,7 +13,7 @@ interface Props {
   readonly errors: Errors;
 }
 
-/** What is taken over at the door: keys, fuel, marks, and what may be done with the car. */
+/** What is taken over at the door: the car with its marks, keys, fuel, and what lies in it. */
 export function DoorRow({ draft, change, errors }: Props) {
   return (
     <Talk head={t('intake.door')}>
@@ -25,6 +26,7 @@ export function DoorRow({ draft, change, errors }: Props) {
         ]}
         onChange={(where) => change({ here: where === 'here' })}
       />
+      <Marks draft={draft} change={change} errors={errors} />
       <div className="side-by-side">
         <Field
           label={t('intake.keys')}
@@ -56,46 +58,11 @@ export function DoorRow({ draft, change, errors }: Props) {
         ]}
         onChange={(fuel) => change({ fuel })}
       />
-      <div className="side-by-side">
-        <Field label={t('intake.marks')} value={draft.marks} onChange={(marks) => change({ marks })} lines={3} />
-        <Field
-          label={t('intake.valuables')}
-          value={draft.valuables}
-          onChange={(valuables) => change({ valuables })}
-          lines={3}
-          maxLength={200}
-        />
-      </div>
-      <div className="side-by-side">
-        <Choice
-          label={t('intake.drive')}
-          value={draft.drive}
-          options={[
-            { value: 'not-asked', words: t('intake.notAsked') },
-            { value: 'yes', words: t('intake.yes') },
-            { value: 'no', words: t('intake.no') },
-          ]}
-          onChange={(drive) => change({ drive })}
-        />
-        {draft.drive === 'yes' ? (
-          <Field
-            label={t('intake.driveLimit')}
-            value={draft.driveLimit}
-            onChange={(driveLimit) => change({ driveLimit })}
-            maxLength={60}
-          />
-        ) : null}
-      </div>
-      <Choice
-        label={t('intake.oldParts')}
-        value={draft.oldParts}
-        options={[
-          { value: 'unasked', words: t('intake.notAsked') },
-          { value: 'show', words: t('intake.show') },
-          { value: 'return', words: t('intake.return') },
-          { value: 'dispose', words: t('intake.dispose') },
-        ]}
-        onChange={(oldParts) => change({ oldParts })}
+      <Field
+        label={t('intake.valuables')}
+        value={draft.valuables}
+        onChange={(valuables) => change({ valuables })}
+        maxLength={200}
       />
     </Talk>
   );

@@ -7,6 +7,7 @@ import { useAsk } from '../../state/use-ask.ts';
 import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import type { Change, Draft, Errors } from './draft.ts';
+import { Payer } from './Payer.tsx';
 import { Talk } from './Talk.tsx';
 
 interface Props {
@@ -64,6 +65,7 @@ export function WhoRow({ draft, change, errors }: Props) {
           onChange={type('phone')}
           readOnly={known}
           maxLength={40}
+          error={errors.phone ?? null}
           autoFocus
         />
         <Field
@@ -98,12 +100,24 @@ export function WhoRow({ draft, change, errors }: Props) {
         <Known
           id={draft.customerId}
           onOther={() =>
-            change({ customerId: null, carId: null, name: '', phone: '', tellBy: '', plate: '', words: '', vin: '' })
+            change({
+              customerId: null,
+              carId: null,
+              name: '',
+              phone: '',
+              tellBy: '',
+              plate: '',
+              words: '',
+              vin: '',
+              kept: [],
+              lookBy: '',
+            })
           }
         />
       ) : draft.name.trim() !== '' ? (
         <p className="small ink-2">{t('intake.newPerson')}</p>
       ) : null}
+      <Payer draft={draft} change={change} />
     </Talk>
   );
 }

@@ -1,6 +1,8 @@
+import { readVin } from '../../../core/car/vin.ts';
 import type { InputOf } from '../../../core/contract/index.ts';
 import type { DistanceUnit } from '../../../core/measure/distance.ts';
 import { wallToInstant } from '../../../core/time/instant.ts';
+import type { Strokes } from '../../parts/SignaturePad.tsx';
 import { readAmount, type Writing } from '../../words/figures.ts';
 import { t, type WordKey } from '../../words/t.ts';
 
@@ -21,6 +23,8 @@ export interface Draft {
   readonly vin: string;
   readonly mileage: string;
   readonly doubt: Doubt;
+  /** Who pays, where it is not the customer; then a customer of its own. */
+  readonly payer: { readonly id: string; readonly name: string } | null;
   readonly complaint: string;
   readonly when: readonly string[];
   readonly here: boolean;
@@ -29,6 +33,8 @@ export interface Draft {
   readonly wheelLockKey: string;
   readonly fuel: string;
   readonly marks: string;
+  /** Marks of the last visit that are still so. */
+  readonly kept: readonly string[];
   readonly valuables: string;
   readonly drive: 'yes' | 'no' | 'not-asked';
   readonly driveLimit: string;
@@ -41,17 +47,30 @@ export interface Draft {
   readonly promiseWords: string;
   readonly ownMost: string;
   readonly po: string;
+  readonly storageTold: boolean;
+  /** A yes to look, up to this sum, tax in; empty: no yes is recorded now. */
+  readonly lookUpTo: string;
+  readonly lookWay: LookWay;
+  /** Who said it: '' the customer, else somebody they named. */
+  readonly lookBy: string;
+  readonly deposit: string;
+  readonly depositWay: 'cash' | 'card' | 'transfer';
+  readonly strokes: Strokes | null;
+  readonly onPaper: boolean;
 }
+export type LookWay = 'person' | 'phone' | 'signed';
 export type Change = (change: Partial<Draft>) => void;
 export type Errors = Partial<Record<keyof Draft, string>>;
 
 export const emptyDraft = (unit: DistanceUnit): Draft => ({
   ...{ customerId: null, phone: '', name: '', tellBy: '' },
-  ...{ carId: null, plate: '', words: '', year: '', unit, vin: '', mileage: '', doubt: 'none' },
+  ...{ carId: null, plate: '', words: '', year: '', unit, vin: '', mileage: '', doubt: 'none', payer: null },
   ...{ complaint: '', when: [], here: true },
-  ...{ keys: '', keysWhere: '', wheelLockKey: '', fuel: '', marks: '', valuables: '' },
+  ...{ keys: '', keysWhere: '', wheelLockKey: '', fuel: '', marks: '', kept: [], valuables: '' },
   ...{ drive: 'not-asked', driveLimit: '', oldParts: 'unasked' },
   ...{ bayId: '', day: '', from: '', hours: '1', promise: '', promiseWords: '', ownMost: '', po: '' },
+  ...{ storageTold: false, lookUpTo: '', lookWay: 'person', lookBy: '', deposit: '', depositWay: 'card' },
+  ...{ strokes: null, onPaper: false },
 });
 
 /** A mileage as typed, also with its thousands parted; null where it is no whole figure ("61480.5"). */
@@ -71,23 +90,39 @@ export function readHours(text: string): number | null {
   return thousandths >= 100 && thousandths <= 100_000 ? thousandths : null;
 }
 
-export const marksOf = (draft: Draft): string[] =>
-  draft.marks
+/** Marks that are still so, then what was written down today. */
+export const marksOf = (draft: Draft): string[] => [
+  ...draft.kept,
+  ...draft.marks
     .split('\n')
     .map((mark) => mark.trim())
-    .filter((mark) => mark !== '');
+    .filter((mark) => mark !== ''),
+];
+
+/** A sum as typed, or null where the field is empty; what is no sum is below zero. */
+export function sumOf(text: string, writing: Writing): number | null {
+  return text.trim() === '' ? null : (readAmount(text, writing) ?? -1);
+}
 
 /** What does not fit, by field, each as a sentence. */
 export function errorsOf(draft: Draft, writing: Writing): Errors {
+  const look = sumOf(draft.lookUpTo, writing);
+  const deposit = sumOf(draft.deposit, writing);
   const wrong: [keyof Draft, boolean, WordKey][] = [
     ['name', draft.customerId === null && draft.name.trim() === '', 'intake.nameNeeded'],
     ['words', draft.carId === null && draft.words.trim() === '', 'intake.wordsNeeded'],
     ['year', draft.carId === null && draft.year !== '' && !/^(19|20)\d\d$/.test(draft.year), 'intake.yearWrong'],
     ['mileage', draft.mileage.trim() !== '' && readMileageText(draft.mileage) === null, 'intake.mileageWrong'],
+    ['vin', draft.carId === null && readVin(draft.vin).verdict === 'refuse_character', 'intake.vinCharacter'],
     ['complaint', draft.complaint.trim() === '', 'intake.complaintNeeded'],
     ['keys', !/^\d?$/.test(draft.keys), 'intake.keysWrong'],
     ['hours', draft.bayId !== '' && !bookingFits(draft), 'intake.bookingWrong'],
-    ['ownMost', draft.ownMost.trim() !== '' && (readAmount(draft.ownMost, writing) ?? -1) < 0, 'intake.ownMostWrong'],
+    ['ownMost', (sumOf(draft.ownMost, writing) ?? 0) < 0, 'intake.ownMostWrong'],
+    ['marks', marksOf(draft).length > 30 || marksOf(draft).some((mark) => mark.length > 160), 'intake.marksWrong'],
+    ['lookUpTo', look !== null && look <= 0, 'intake.ownMostWrong'],
+    ['lookWay', look !== null && draft.lookWay === 'signed' && draft.strokes === null, 'intake.lookUnsigned'],
+    ['phone', look !== null && draft.lookWay === 'phone' && draft.phone.trim() === '', 'intake.lookNumber'],
+    ['deposit', deposit !== null && deposit <= 0, 'intake.ownMostWrong'],
   ];
   return Object.fromEntries(wrong.filter(([, is]) => is).map(([field, , words]) => [field, t(words)]));
 }
@@ -114,6 +149,7 @@ export function bookingOf(draft: Draft, writing: Writing): Book {
             },
           }
         : { id: draft.carId },
+    payerId: draft.payer?.id ?? null,
     complaint: draft.complaint,
     when: [...draft.when],
     door: {
@@ -121,11 +157,13 @@ export function bookingOf(draft: Draft, writing: Writing): Book {
       keys: draft.keys === '' ? null : Number(draft.keys),
       keysWhere: draft.keysWhere,
       wheelLockKey: draft.wheelLockKey,
-      marks: marksOf(draft).slice(0, 30),
+      marks: marksOf(draft),
       valuables: draft.valuables,
       testDrive: drive,
       testDriveLimit: draft.driveLimit,
       oldParts: draft.oldParts,
+      storageTold: draft.storageTold,
+      strokes: draft.strokes,
     },
     mileage: readMileageText(draft.mileage),
     mileageDoubt: draft.doubt,
@@ -136,7 +174,7 @@ export function bookingOf(draft: Draft, writing: Writing): Book {
         : { bayId: draft.bayId, day: draft.day, from: draft.from, hours: readHours(draft.hours) ?? 1000 },
     promiseAt: draft.promise === '' ? null : wallToInstant(draft.promise, writing.zone),
     promiseWords: draft.promiseWords,
-    ownMaximum: draft.ownMost.trim() === '' ? null : readAmount(draft.ownMost, writing),
+    ownMaximum: sumOf(draft.ownMost, writing),
     poNumber: draft.po,
   };
 }

@@ -1,8 +1,8 @@
 import { wallToInstant } from '../../../core/time/instant.ts';
-import { amountText, readAmount, type Writing } from '../../words/figures.ts';
+import { amountText, type Writing } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { civilText, timeText, weekdayText } from '../../words/times.ts';
-import { type Draft, marksOf } from './draft.ts';
+import { type Draft, marksOf, sumOf } from './draft.ts';
 
 /** The booking read back as a person would say it: who and which car, then the rest. */
 export function readBack(
@@ -20,8 +20,17 @@ export function readBack(
     const at = wallToInstant(draft.promise, writing.zone);
     rest.push(t('intake.footPromise', { time: `${weekdayText(at, writing)}, ${timeText(at, writing)}` }));
   }
-  const most = draft.ownMost.trim() === '' ? null : readAmount(draft.ownMost, writing);
-  if (most !== null) rest.push(`${t('intake.ownMost')} ${amountText(most, writing)}.`);
+  const sums = [
+    ['intake.footMost', draft.ownMost],
+    ['intake.footLook', draft.lookUpTo],
+    ['intake.footDeposit', draft.deposit],
+  ] as const;
+  for (const [words, typed] of sums) {
+    const sum = sumOf(typed, writing);
+    if (sum !== null && sum >= 0) rest.push(t(words, { sum: amountText(sum, writing) }));
+  }
+  if (draft.payer !== null) rest.push(t('intake.footPayer', { name: draft.payer.name }));
+  if (draft.storageTold) rest.push(t('intake.footStorage'));
   const marks = marksOf(draft).length;
   if (marks > 0) rest.push(t('intake.footMarks', { n: marks }));
   return [t(draft.here ? 'intake.footHere' : 'intake.footComing', { who, car }), rest.join(' ')];

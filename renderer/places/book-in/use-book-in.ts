@@ -1,0 +1,112 @@
+import { useRef, useState } from 'react';
+import type { InputOf, OutputOf } from '../../../core/contract/index.ts';
+import { refresh } from '../../state/asks.ts';
+import { act, type DoName } from '../../state/call.ts';
+import { newRequestId } from '../../state/request-id.ts';
+import { useShop, useWriting } from '../../state/shop.ts';
+import type { CallAnswer, CallError } from '../../state/transport.ts';
+import { t } from '../../words/t.ts';
+import { bookingOf, type Draft, sumOf } from './draft.ts';
+
+/** What is done one after the other: the order, then a yes to look with its job, then a deposit with its receipt. */
+type Step = 'book' | 'look' | 'yes' | 'deposit';
+
+interface Stopped {
+  readonly step: Step;
+  readonly error: CallError;
+}
+
+export interface BookingIn {
+  /** Runs what is not done yet; the order's id once all of it is. */
+  readonly run: (draft: Draft) => Promise<string | null>;
+  readonly busy: boolean;
+  readonly stopped: Stopped | null;
+  /** The order once it is booked, also where a later step stopped. */
+  readonly booked: OutputOf<'order.book'> | null;
+  readonly clear: () => void;
+}
+
+/**
+ * Books a car in with what was agreed at the door. Each step is done once: where one stops, the ones before it stand,
+ * and running again goes on from there. The same step with the same input is sent under the same request id.
+ */
+export function useBookIn(): BookingIn {
+  const [busy, setBusy] = useState(false);
+  const [stopped, setStopped] = useState<Stopped | null>(null);
+  const [booked, setBooked] = useState<OutputOf<'order.book'> | null>(null);
+  const done = useRef(new Map<Step, unknown>());
+  const requests = useRef(new Map<string, string>());
+  const writing = useWriting();
+  const rates = useShop()?.rates ?? [];
+
+  async function once<N extends DoName>(step: Step, operation: N, input: InputOf<N>): Promise<CallAnswer<OutputOf<N>>> {
+    const before = done.current.get(step);
+    if (before !== undefined) return { ok: true, output: before as OutputOf<N> };
+    const key = `${step} ${JSON.stringify(input)}`;
+    const request = requests.current.get(key) ?? newRequestId();
+    requests.current.set(key, request);
+    const answer = await act(operation, input, request);
+    if (answer.ok) done.current.set(step, answer.output);
+    else setStopped({ step, error: answer.error });
+    return answer;
+  }
+
+  async function steps(draft: Draft): Promise<string | null> {
+    const book = await once('book', 'order.book', bookingOf(draft, writing));
+    if (!book.ok) return null;
+    setBooked(book.output);
+    const orderId = book.output.id;
+    const look = sumOf(draft.lookUpTo, writing);
+    if (look !== null) {
+      const job = await once(
+        'look',
+        'job.add',
+        lookJob(orderId, (rates.find((rate) => rate.usual) ?? rates[0])?.price ?? 0),
+      );
+      if (!job.ok) return null;
+      const yes = await once('yes', 'decision.record', yesToLook(draft, orderId, job.output.id, look));
+      if (!yes.ok) return null;
+    }
+    const deposit = sumOf(draft.deposit, writing);
+    if (deposit !== null) {
+      const paid = { orderId, kind: 'deposit', way: draft.depositWay, amount: deposit } as const;
+      if (!(await once('deposit', 'payment.take', paid)).ok) return null;
+    }
+    return orderId;
+  }
+
+  const run = async (draft: Draft) => {
+    setBusy(true);
+    setStopped(null);
+    const id = await steps(draft);
+    setBusy(false);
+    refresh();
+    return id;
+  };
+  return { run, busy, stopped, booked, clear: () => setStopped(null) };
+}
+
+/** Looking is paid by the clock, up to what was said. */
+function lookJob(orderId: string, unitPrice: number): InputOf<'job.add'> {
+  const line = {
+    kind: 'labour',
+    words: t('intake.lookLine'),
+    quantity: 0,
+    unit: 'h',
+    unitPrice,
+    billing: 'clocked',
+  } as const;
+  return { orderId, job: { title: t('intake.lookJob') }, lines: [line] };
+}
+
+function yesToLook(draft: Draft, orderId: string, jobId: string, total: number): InputOf<'decision.record'> {
+  return {
+    orderId,
+    jobs: [{ jobId, answer: 'yes' }],
+    upTo: { total },
+    spoken: draft.lookBy === '' ? { name: draft.name, role: 'customer' } : { name: draft.lookBy, role: 'named' },
+    way: draft.lookWay,
+    reached: draft.lookWay === 'phone' ? draft.phone : '',
+    strokes: draft.lookWay === 'signed' ? draft.strokes : null,
+  };
+}
