@@ -117,8 +117,10 @@ describe('spreading', () => {
   });
 
   test('of equal weights the earlier never gets less', () => {
+    // Few different weights, so that many are equal.
+    const equal = fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 2, maxLength: 12 });
     fc.assert(
-      fc.property(total, weights, (all, by) => {
+      fc.property(total, equal, (all, by) => {
         const shares = spread(all, by).map(Math.abs);
         for (const [at, weight] of by.entries()) {
           const later = by.findIndex((other, place) => place > at && other === weight);
