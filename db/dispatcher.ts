@@ -3,10 +3,12 @@ import type { z } from 'zod';
 import type { Answer, ShopError } from '../core/contract/errors.ts';
 import { type OperationName, operations } from '../core/contract/index.ts';
 import type { May } from '../core/contract/operation.ts';
+import { instant } from '../core/contract/scalars.ts';
 import type { Context, Settings, Who } from './context.ts';
 import { canonical, sha256 } from './digest.ts';
 import { newId } from './id.ts';
 import { handlers } from './operations/index.ts';
+import { problemsOf } from './problem.ts';
 import { badInput, notAllowed, Refusal } from './refusal.ts';
 import type { Tables } from './tables.ts';
 import { recordTrail } from './trail.ts';
@@ -68,6 +70,7 @@ export async function dispatch(
     if (!handler) throw new Refusal({ code: 'unknown-operation', operation: name });
     const parsed = parse(operation.input, input);
     if (options.at !== undefined && !house.practice) throw badInput('at', 'practice-only');
+    if (options.at !== undefined && !instant.safeParse(options.at).success) throw badInput('at', 'out-of-range');
     const now = options.at ?? house.clock();
     const request = options.request ?? newId();
     let trail: { n: number; hash: string } | null = null;
@@ -142,24 +145,8 @@ function parse(schema: z.ZodType, value: unknown): unknown {
   if (result.success) return result.data;
   throw new Refusal({
     code: 'bad-input',
-    fields: result.error.issues.slice(0, 20).map((issue) => ({
-      path: issue.path.join('.'),
-      ...problemOf(issue),
-    })),
+    fields: problemsOf(result.error.issues),
   });
-}
-
-/** What does not fit, by name: sentences live with the doors. A check of ours brings its name as its message. */
-function problemOf(issue: z.core.$ZodIssue): { problem: string; with?: Record<string, number> } {
-  if (issue.code === 'too_big')
-    return issue.origin === 'string'
-      ? { problem: 'too-long', with: { most: Number(issue.maximum) } }
-      : { problem: 'too-much', with: { most: Number(issue.maximum) } };
-  if (issue.code === 'too_small')
-    return issue.origin === 'string'
-      ? { problem: 'missing' }
-      : { problem: 'too-little', with: { least: Number(issue.minimum) } };
-  return { problem: issue.message };
 }
 
 function errorOf(house: House, fault: unknown): ShopError {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import type { Answer } from '../core/contract/errors.ts';
+import type { Answer, ShopError } from '../core/contract/errors.ts';
+import { problemsOf } from '../db/problem.ts';
 import type { Codes } from './codes.ts';
 import { type Counter, personIdOf } from './counter.ts';
 
@@ -69,21 +70,19 @@ export function readBatch(text: string): BatchLine[] {
 }
 
 function readLine(line: string, number: number): CallLine | Answer {
-  const bad = (path: string, problem: string): Answer => ({
-    ok: false,
-    error: {
-      code: 'bad-input',
-      fields: [{ path: [`line ${number}`, path].filter((part) => part !== '').join(' '), problem }],
-    },
-  });
   let value: unknown;
   try {
     value = JSON.parse(line);
   } catch (fault) {
-    return bad('', `not-json: ${fault instanceof Error ? fault.message : String(fault)}`);
+    const why = fault instanceof Error ? fault.message : String(fault);
+    return bad([{ path: `line ${number}`, problem: 'not-json', with: { why } }]);
   }
   const read = callLine.safeParse(value);
   if (read.success) return read.data;
-  const [issue] = read.error.issues;
-  return bad(issue?.path.join('.') ?? '', issue?.message ?? '');
+  return bad(problemsOf(read.error.issues).map((each) => ({ ...each, path: `line ${number} ${each.path}`.trim() })));
 }
+
+const bad = (fields: Extract<ShopError, { code: 'bad-input' }>['fields']): Answer => ({
+  ok: false,
+  error: { code: 'bad-input', fields },
+});

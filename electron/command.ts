@@ -3,6 +3,7 @@ import type { Readable } from 'node:stream';
 import { parseArgs } from 'node:util';
 import type { ShopCopy } from '../db/file/backup.ts';
 import { ShopFileError } from '../db/file/errors.ts';
+import { problemsOf } from '../db/problem.ts';
 import type { ShopWarning } from '../db/warnings.ts';
 import { type BatchLine, Calls, callLine, readBatch } from './calls.ts';
 import { Codes } from './codes.ts';
@@ -11,6 +12,7 @@ import type { BroughtBack } from './copies.ts';
 import type { Counter } from './counter.ts';
 import { shopFolder } from './folder.ts';
 import { HELP } from './help.ts';
+import { sayProblem } from './problem-words.ts';
 import { sayBroughtBack, sayCopies, sayError, sayFault, sayWarning } from './words.ts';
 
 /** What the command line needs of the machine. */
@@ -155,7 +157,11 @@ async function linesOf(
   const { as, at, request } = flags;
   const read = callLine.safeParse({ operation, input, as, at: at === undefined ? undefined : Number(at), request });
   if (!read.success)
-    throw new WrongCommand(read.error.issues.map((i) => `${i.path.join('.')}: ${i.message}`).join('; '));
+    throw new WrongCommand(
+      problemsOf(read.error.issues)
+        .map((p) => `--${p.path} ${sayProblem(p.problem, p.with)}.`)
+        .join(' '),
+    );
   return [{ call: read.data }];
 }
 

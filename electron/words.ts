@@ -5,12 +5,13 @@ import { type Damage, type Holder, ShopDamaged, ShopFileError, ShopHeld } from '
 import type { ShopWarning } from '../db/warnings.ts';
 import type { BroughtBack } from './copies.ts';
 import { sayHeld } from './held-words.ts';
+import { sayProblem } from './problem-words.ts';
 
 /** An error of the shop as sentences for whoever sits at the command line. */
 export function sayError(error: ShopError): string {
   switch (error.code) {
     case 'bad-input':
-      return `That input does not fit: ${error.fields.map((f) => `${f.path || 'the whole'}: ${f.problem}${figures(f.with)}`).join('; ')}.`;
+      return `That input does not fit: ${error.fields.map((f) => `${f.path || 'it'} ${sayProblem(f.problem, f.with)}`).join('; ')}.`;
     case 'not-found':
       return `There is no ${error.what} with the id ${error.id}.`;
     case 'changed-meanwhile':

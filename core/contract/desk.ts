@@ -11,6 +11,7 @@ import {
   instant,
   mileage,
   needed,
+  plate,
   price,
   revision,
   seenAmount,
@@ -39,7 +40,7 @@ export const customerFields = z.strictObject({
 });
 
 export const carFields = z.strictObject({
-  plate: words(16).default(''),
+  plate: plate.default(''),
   vin: words(17).default(''),
   words: needed(120),
   year: z.int().min(1900).max(2100).nullable().default(null),
@@ -142,7 +143,7 @@ export const deskRoom = {
   'car.add': act('desk', carFields.extend({ customerId: id.nullable() }), done),
   'car.change': act('desk', z.strictObject({ id, revision, change: changeOf(carFields) }), done),
   /** A new plate from a day on; the old one is kept with the day it ended. A slip of the pen is put right by car.change. */
-  'car.plate': act('desk', z.strictObject({ id, revision, plate: needed(16), from: civilDate }), done),
+  'car.plate': act('desk', z.strictObject({ id, revision, plate: plate.min(1), from: civilDate }), done),
   /** A new owner from a day on; the old one is kept with the day it ended. */
   'car.owner': act('desk', z.strictObject({ id, revision, customerId: id, from: civilDate }), done),
   /** A reading outside a visit, or a clock replaced: old reading, new start (TRADE 11). */

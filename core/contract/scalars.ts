@@ -7,7 +7,10 @@ export const words = (most: number) =>
     .string()
     .trim()
     .max(most)
+    .refine((text) => text.isWellFormed(), { error: 'broken-character' })
     .refine((text) => !/[^\P{Cc}\n\t]/u.test(text), { error: 'control-character' });
+/** A plate: letters and digits of any script, with the signs that stand between them. */
+export const plate = words(16).refine((text) => /^[\p{L}\p{M}\p{N} .·•/-]*$/u.test(text), { error: 'not-a-plate' });
 export const needed = (most: number) => words(most).min(1);
 
 export const id = z.string().min(1).max(64);

@@ -58,8 +58,8 @@ test('a batch is answered line for line with its number, bad lines too, and goes
     { line: 4, ok: false },
     { line: 5, ok: true },
   ]);
-  expect(err).toMatch(/^Line 3: .*not-json/m);
-  expect(err).toMatch(/^Line 4: .*inpt/m);
+  expect(err).toMatch(/^Line 3: .*line 3 is not JSON \(.*not json/m);
+  expect(err).toMatch(/^Line 4: .*line 4 inpt is a field that nobody asked for/m);
   expect(err).toContain('4 calls, 2 refused: line 3, 4.');
   const stopped = await shop(['call', '--batch', file, '--stop']);
   expect([stopped.code, answersOf(stopped.out)]).toMatchObject([1, [{ line: 1 }, { line: 3 }]]);
