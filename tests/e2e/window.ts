@@ -44,9 +44,14 @@ export async function typeCell(scope: Page | Locator, label: string, text: strin
   await cell.press('Tab');
 }
 
+/** The bar under the sheet: yes up to against on the sheet, and the main action. */
+export function foot(page: Page): Locator {
+  return page.getByRole('region', { name: t('parts.yesUpTo') });
+}
+
 /** The sum on the sheet as the foot bar says it. */
 export async function expectOnSheet(page: Page, sum: string): Promise<void> {
-  await expect(page.getByRole('region', { name: t('parts.yesUpTo') })).toContainText(`${t('parts.onTheSheet')}${sum}`);
+  await expect(foot(page)).toContainText(`${t('parts.onTheSheet')}${sum}`);
 }
 
 /** Presses what opens a paper, and reads what comes with another reader than the program's. */
