@@ -1,8 +1,8 @@
-import type { LineKind, MoneyRules, SheetTotals } from './line.ts';
+import { LINE_KINDS, type LineKind, type MoneyRules, type SheetTotals, type TaxTotal } from './line.ts';
 import { type Money, money, scale } from './money.ts';
 import { reckonSheet } from './totals.ts';
 
-/** A line of an issued paper of which something is credited; quantities in thousandths. */
+/** A line of an issued paper of which something is or was credited; quantities in thousandths. */
 export interface CreditedLine {
   readonly id: string;
   readonly kind: LineKind;
@@ -10,8 +10,13 @@ export interface CreditedLine {
   readonly base: Money;
   readonly quantity: number;
   readonly creditedBefore: number;
+  /** 0 for a line that only earlier notes credited: it has its part in the rounding of the tax. */
   readonly creditNow: number;
 }
+
+/** The part of a line's base that falls on so much of it. */
+const baseOf = (line: CreditedLine, quantity: number): Money =>
+  line.quantity === 0 ? money(0) : scale(line.base, quantity, line.quantity);
 
 /**
  * The part of a line's base that falls on the quantity credited now. Worked from what is credited in all, so that
@@ -21,22 +26,82 @@ export interface CreditedLine {
 export function creditedBase(line: CreditedLine): Money {
   const after = line.creditedBefore + line.creditNow;
   if (line.creditNow < 0 || after > line.quantity) throw new RangeError('More than was billed');
-  if (line.creditNow === line.quantity) return line.base;
-  return money(scale(line.base, after, line.quantity) - scale(line.base, line.creditedBefore, line.quantity));
+  return money(baseOf(line, after) - baseOf(line, line.creditedBefore));
 }
 
 /**
- * Totals of a credit note as positive sums, taxed by the rules of the paper that it corrects. The paper itself stays as
- * issued: the pair nets to what is right.
+ * Totals of a credit note as positive sums, taxed by the rules of the paper that it corrects. Worked from what is
+ * credited in all with it, less what was credited without it, tax too: so several notes of one paper add up to what one
+ * note over all would be, and the last one takes the rest. The paper itself stays as issued.
+ * Throws RangeError when more would be credited than was billed.
+ * @param lines every line of the paper that this note or an earlier one credits
  */
 export function reckonCredit(lines: readonly CreditedLine[], rules: MoneyRules, exempt: boolean): SheetTotals {
-  const sheetLines = lines.map((line) => ({
-    id: line.id,
-    kind: line.kind,
-    quantity: 1000,
-    unitPrice: creditedBase(line),
-    given: false,
-  }));
-  const jobs = [{ id: 'credit', lines: sheetLines, given: false }];
-  return reckonSheet({ jobs, discounts: [], exempt }, { ...rules, supplies: { mode: 'itemise' } });
+  for (const line of lines) creditedBase(line);
+  const upTo = (quantity: (line: CreditedLine) => number): SheetTotals => {
+    const sheetLines = lines
+      .filter((line) => quantity(line) > 0)
+      .map((line) => ({
+        id: line.id,
+        kind: line.kind,
+        quantity: 1000,
+        unitPrice: baseOf(line, quantity(line)),
+        given: false,
+      }));
+    const jobs = [{ id: 'credit', lines: sheetLines, given: false }];
+    return reckonSheet({ jobs, discounts: [], exempt }, { ...rules, supplies: { mode: 'itemise' } });
+  };
+  const before = upTo((line) => line.creditedBefore);
+  const after = upTo((line) => line.creditedBefore + line.creditNow);
+  return less(after, before, new Map(lines.map((line) => [line.id, line])));
+}
+
+/** What the later totals add to the earlier ones, with the lines that are credited now. */
+function less(after: SheetTotals, before: SheetTotals, credited: ReadonlyMap<string, CreditedLine>): SheetTotals {
+  const minus = (a: Money, b: Money | undefined) => money(a - (b ?? 0));
+  const earlier = new Map(before.lines.map((line) => [line.lineId, line]));
+  const net = minus(after.net, before.net);
+  const tax = minus(after.tax, before.tax);
+  const gross = minus(after.gross, before.gross);
+  const steps =
+    before.lines.length === 0 ? [] : [{ rule: 'credited-before', on: { gross: before.gross }, result: gross }];
+  const hours = [...credited.values()].filter((line) => line.kind === 'labour').map((line) => line.creditNow);
+  return {
+    lines: after.lines
+      .filter((line) => (credited.get(line.lineId)?.creditNow ?? 0) > 0)
+      .map((line) => {
+        const was = earlier.get(line.lineId);
+        return {
+          ...line,
+          amount: minus(line.amount, was?.amount),
+          base: minus(line.base, was?.base),
+          tax: minus(line.tax, was?.tax),
+        };
+      }),
+    jobs: new Map([...after.jobs].map(([id, amount]) => [id, minus(amount, before.jobs.get(id))])),
+    byKind: kindsLess(after, before),
+    labourHours: hours.reduce((all, each) => all + each, 0),
+    supplies: money(0),
+    discount: money(0),
+    taxes: taxesLess(after.taxes, before.taxes),
+    net,
+    tax,
+    gross,
+    reckoning: [...after.reckoning, ...steps],
+  };
+}
+
+const kindsLess = (after: SheetTotals, before: SheetTotals) =>
+  Object.fromEntries(LINE_KINDS.map((kind) => [kind, money(after.byKind[kind] - before.byKind[kind])])) as Record<
+    LineKind,
+    Money
+  >;
+
+function taxesLess(after: readonly TaxTotal[], before: readonly TaxTotal[]): TaxTotal[] {
+  return after
+    .map((total) => {
+      const was = before.find(({ tax }) => tax.id === total.tax.id && tax.ratePpm === total.tax.ratePpm);
+      return { ...total, base: money(total.base - (was?.base ?? 0)), amount: money(total.amount - (was?.amount ?? 0)) };
+    })
+    .filter((total) => total.base !== 0 || total.amount !== 0);
 }

@@ -1,5 +1,5 @@
 import { cashRounding } from '../../core/money/cash.ts';
-import { reckonCredit } from '../../core/money/credit.ts';
+import { type CreditedLine, reckonCredit } from '../../core/money/credit.ts';
 import type { MoneyRules, Sheet, SheetTotals } from '../../core/money/line.ts';
 import { money } from '../../core/money/money.ts';
 import { reckonSheet } from '../../core/money/totals.ts';
@@ -151,25 +151,30 @@ export const paperHandlers: Handlers = {
     const earlier = loaded.papers
       .filter((paper) => paper.corrects === invoicePaperId)
       .map((paper) => JSON.parse(paper.sheet) as { credited: { lineId: string; quantity: number }[] });
-    const credited = lines.map(({ lineId, quantity }, place) => {
+    const before = (lineId: string) =>
+      earlier
+        .flatMap((paper) => paper.credited)
+        .reduce((sum, one) => sum + (one.lineId === lineId ? one.quantity : 0), 0);
+    const ofLine = (lineId: string, creditNow: number): CreditedLine => {
       const line = kept.sheet.jobs.flatMap((job) => job.lines).find((one) => one.id === lineId);
       const total = billed.lines.find((one) => one.lineId === lineId);
       if (!line || !total) throw notFound('line', lineId);
-      const before = earlier
-        .flatMap((paper) => paper.credited)
-        .reduce((sum, one) => sum + (one.lineId === lineId ? one.quantity : 0), 0);
-      if (quantity === 0 || before + quantity > line.quantity)
-        throw badInput(`lines.${place}.quantity`, 'more-than-billed', { left: line.quantity - before });
-      return {
-        id: lineId,
-        kind: line.kind,
-        base: total.base,
-        quantity: line.quantity,
-        creditedBefore: before,
-        creditNow: quantity,
-      };
+      const { id, kind, quantity } = line;
+      return { id, kind, base: total.base, quantity, creditedBefore: before(lineId), creditNow };
+    };
+    const credited = lines.map(({ lineId, quantity }, place) => {
+      if (lines.findIndex((one) => one.lineId === lineId) < place)
+        throw badInput(`lines.${place}.lineId`, 'same-row-twice');
+      const line = ofLine(lineId, quantity);
+      const left = line.quantity - line.creditedBefore;
+      if (quantity === 0 || quantity > left) throw badInput(`lines.${place}.quantity`, 'more-than-billed', { left });
+      return line;
     });
-    const totals = reckonCredit(credited, kept.rules, kept.sheet.exempt);
+    // Lines that only earlier notes credited have their part in the rounding of the tax.
+    const others = new Set(earlier.flatMap((paper) => paper.credited.map((one) => one.lineId)));
+    for (const line of credited) others.delete(line.id);
+    const reckonedLines = [...credited, ...[...others].map((lineId) => ofLine(lineId, 0))];
+    const totals = reckonCredit(reckonedLines, kept.rules, kept.sheet.exempt);
     const number = await nextNumber(context, 'credit-note');
     const amounts = new Map(totals.lines.map((line) => [line.lineId, line.amount]));
     const jobIds = [...new Set(credited.map((one) => loaded.lines.find((line) => line.id === one.id)?.job_id ?? ''))];
@@ -213,7 +218,7 @@ export const paperHandlers: Handlers = {
       corrects: invoicePaperId,
       sheet: JSON.stringify({
         credited: credited.map((one) => ({ lineId: one.id, quantity: one.creditNow })),
-        lines: credited,
+        lines: reckonedLines,
         rules: kept.rules,
         exempt: kept.sheet.exempt,
       }),
