@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { useKey } from '../frame/keys.ts';
 import { goTo } from '../frame/router.ts';
 import { TwoSides } from '../frame/TwoSides.tsx';
@@ -17,6 +17,7 @@ import { CloseOutSheet } from './CloseOutSheet.tsx';
 import type { Stop } from './close-out.ts';
 import { Made } from './Made.tsx';
 import { NotDone } from './NotDone.tsx';
+import { useNextControl } from './next-control.ts';
 import { stopSentence } from './stop-sentence.ts';
 import { WaysOut } from './WaysOut.tsx';
 import './close-out.css';
@@ -50,6 +51,8 @@ export function CloseOutPage({ order }: { readonly order: Order }) {
   };
   useKey('Ctrl+Enter', () => void make(), ready && !invoice.busy);
   useKey('Esc', () => leaveFieldOr(toSheet));
+  const main = useRef<HTMLButtonElement>(null);
+  useNextControl(closeOut === undefined ? undefined : closeOut.stops.length, main);
 
   if (closeOut === undefined)
     return asked.error !== null ? (
@@ -91,7 +94,14 @@ export function CloseOutPage({ order }: { readonly order: Order }) {
           <NotDone what={t('closeOut.notMade')} error={invoice.error} onAgain={() => void invoice.again()} />
           <FootBar yes={order.yes}>
             <Button onClick={toSheet}>{t('closeOut.leave')}</Button>
-            <Button kind="go" keys="Ctrl Enter" onClick={() => void make()} disabled={invoice.busy} held={why}>
+            <Button
+              ref={main}
+              kind="go"
+              keys="Ctrl Enter"
+              onClick={() => void make()}
+              disabled={invoice.busy}
+              held={why}
+            >
               {t('closeOut.make')}
             </Button>
           </FootBar>

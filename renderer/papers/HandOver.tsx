@@ -60,7 +60,7 @@ export function HandOver({ order, onDone }: { readonly order: Order; readonly on
           maxLength={120}
         />
         <Button type="submit" disabled={hand.busy}>
-          {t(open > 0 ? 'papers.handUnpaid' : 'papers.handIt')}
+          {t('papers.handIt')}
         </Button>
       </form>
       <Wrong error={hand.error} />

@@ -28,7 +28,11 @@ export function Payments({ order, onTaken, amountRef }: Props) {
     <section aria-label={t('sheet.payments')}>
       <h3>
         {t('sheet.payments')}{' '}
-        {balance === 0 ? null : (
+        {balance === 0 ? (
+          invoiced ? null : (
+            <span>{t('papers.depositNow')}</span>
+          )
+        ) : (
           <span>{t(balance < 0 ? 'sheet.held' : 'sheet.toPay', { sum: amountText(Math.abs(balance), writing) })}</span>
         )}
       </h3>

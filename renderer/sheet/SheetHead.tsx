@@ -56,11 +56,13 @@ export function SheetHead({ order, title, under = '' }: Props) {
           <span className="small">
             {order.arrivedAt === null
               ? t('sheet.notHere')
-              : t('sheet.in', {
-                  when: `${weekdayText(order.arrivedAt, writing)}, ${timeText(order.arrivedAt, writing)}`,
-                })}
+              : order.mileageOut !== null && order.mileageIn !== null
+                ? t('closeOut.outSince', { n: wholeText(order.mileageOut - order.mileageIn, writing) })
+                : t('sheet.in', {
+                    when: `${weekdayText(order.arrivedAt, writing)}, ${timeText(order.arrivedAt, writing)}`,
+                  })}
           </span>
-          {order.promiseAt === null ? null : (
+          {order.promiseAt === null || order.mileageOut !== null ? null : (
             <span className="small">, {t('sheet.promised', { when: nearText(order.promiseAt, writing, now) })}</span>
           )}
         </p>

@@ -1,6 +1,7 @@
 /** Words of closing out: the sheet against the work done, what stops the invoice, and the ways out. */
 export const closeOut = {
   title: 'Close out',
+  outSince: 'out, {n} since it came in',
   under: 'Sheet against work done',
   // the paper
   hoursOn: 'Hours on {letter}',
