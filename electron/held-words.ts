@@ -23,6 +23,8 @@ const SENTENCES: Readonly<Record<HeldWhat, string>> = {
   'mileage-lower': 'the car came with {last} last time and {typed} is less: say why with mileageDoubt',
   'unsafe-no-needs-signature': 'a no to job {letter} is unsafe and needs a signature',
   'free-work-needs-owner': 'job {letter} is free work: the owner says yes to it',
+  'charged-work-needs-customer': 'job {letter} is charged: the owner cannot say yes for who pays',
+  'nobody-else-pays': 'nobody but the customer pays for this order: name the payer first',
   'not-named': 'the customer has not named {name}',
   'over-their-limit': '{name} may say yes up to {upTo}',
   'no-clock-running': 'no clock is running',

@@ -30,6 +30,8 @@ export const HELD = {
   // The yes.
   'unsafe-no-needs-signature': ['letter'],
   'free-work-needs-owner': ['letter'],
+  'charged-work-needs-customer': ['letter'],
+  'nobody-else-pays': [],
   'not-named': ['name'],
   'over-their-limit': ['name', 'upTo'],
   // On the bench.

@@ -25,7 +25,10 @@ export const yesHandlers: Handlers = {
         throw held([{ what: 'unsafe-no-needs-signature', with: { letter: letterOf(job.place) } }]);
       if (one.answer === 'yes' && job.kind !== 'charged' && input.spoken.role !== 'owner')
         throw held([{ what: 'free-work-needs-owner', with: { letter: letterOf(job.place) } }]);
+      if (one.answer === 'yes' && job.kind === 'charged' && job.given === 0 && input.spoken.role === 'owner')
+        throw held([{ what: 'charged-work-needs-customer', with: { letter: letterOf(job.place) } }]);
     }
+    if (input.spoken.role === 'payer' && loaded.payer === null) throw held([{ what: 'nobody-else-pays', with: {} }]);
     if (input.spoken.role === 'owner' && who.role !== 'owner') throw notAllowed('role', { needs: 'owner' });
     if (
       input.quotePaperId !== null &&

@@ -21,6 +21,8 @@ export const held = {
   'mileage-lower': 'The car came with {last} last time; {typed} is less. Read it again.',
   'unsafe-no-needs-signature': 'A no to {letter} is unsafe: it needs a signature.',
   'free-work-needs-owner': '{letter} is free work: the owner says yes to it.',
+  'charged-work-needs-customer': '{letter} is charged: the owner cannot say yes for whoever pays.',
+  'nobody-else-pays': 'Nobody but the customer pays for this. Name the payer first.',
   'not-named': 'The customer has not named {name}.',
   'over-their-limit': '{name} may say yes up to {upTo}.',
   'no-clock-running': 'No clock is running.',
