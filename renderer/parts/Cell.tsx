@@ -30,6 +30,7 @@ interface Props {
   readonly className?: string;
   readonly list?: string;
   readonly autoFocus?: boolean;
+  readonly type?: 'text' | 'datetime-local' | 'date';
 }
 
 /** One cell of the sheet: Tab next, Enter next line, Esc restores; saved on leaving; what goes wrong stands under it. */
@@ -92,6 +93,7 @@ export function Cell(props: Props) {
       {props.other === undefined ? null : <span className="cell-other">{props.other}</span>}
       <input
         ref={field}
+        type={props.type ?? 'text'}
         className={['cell', figure ? 'figure' : '', words === null ? '' : 'wrong'].join(' ').trim()}
         aria-label={label}
         aria-invalid={words !== null || undefined}
@@ -132,7 +134,11 @@ export function Cell(props: Props) {
   );
 }
 
-function refusedWords(refused: Exclude<CellSaved, { ok: true }>, writing: Parameters<typeof errorSentence>[1]): string {
+/** What did not fit, as a sentence. */
+export function refusedWords(
+  refused: Exclude<CellSaved, { ok: true }>,
+  writing: Parameters<typeof errorSentence>[1],
+): string {
   if (refused.words !== undefined) return refused.words;
   return refused.error === undefined ? t('parts.notSaved') : errorSentence(refused.error, writing);
 }
@@ -145,7 +151,7 @@ interface BothProps {
 }
 
 /** Changed meanwhile: both values stand in the cell, the person picks; nothing is lost. */
-function Both({ yours, theirs, onKeep, onTake }: BothProps) {
+export function Both({ yours, theirs, onKeep, onTake }: BothProps) {
   const name = (value: string) => (value === '' ? t('parts.nothing') : value);
   return (
     <span className="both" role="group" aria-label={t('errors.changed-meanwhile')}>

@@ -23,6 +23,7 @@ import { useAsk } from '../state/use-ask.ts';
 import { t } from '../words/t.ts';
 import '../sheet/sheet.css';
 import '../sheet/beside.css';
+import '../sheet/edit/edit.css';
 import '../papers/papers.css';
 
 interface Props {

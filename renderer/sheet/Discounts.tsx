@@ -2,29 +2,14 @@ import { useState } from 'react';
 import type { InputOf } from '../../core/contract/index.ts';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
-import { amountText, rateText, readAmount } from '../words/figures.ts';
+import { readAmount } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 import type { Order } from './order.ts';
-import { readQuantity } from './read-line.ts';
+import { readReduction, reductionText } from './reduction.ts';
 import { Wrong } from './Wrong.tsx';
 
 type On = InputOf<'discount.add'>['on'];
 const ONS: readonly On[] = ['all', 'labour', 'parts'];
-const PPM_PER_BP = 100;
-
-/** "5 %" is 500 basis points, "20.00" a sum; null where it is neither. */
-export function readReduction(text: string, sum: (typed: string) => number | null) {
-  const trimmed = text.trim();
-  if (!trimmed.endsWith('%')) {
-    const minor = sum(trimmed);
-    return minor === null || minor <= 0 ? null : { sum: minor };
-  }
-  // Thousandths of a percent, ten of which are a basis point.
-  const read = readQuantity(trimmed.slice(0, -1).trim());
-  if (read === null || read.unit !== '' || read.quantity % 10 !== 0) return null;
-  return read.quantity === 0 || read.quantity > 100_000 ? null : { bp: read.quantity / 10 };
-}
-
 /** Discounts of the whole sheet: a percentage or a sum, on everything, the labour or the parts. */
 export function Discounts({ order, locked }: { readonly order: Order; readonly locked: boolean }) {
   const writing = useWriting();
@@ -45,10 +30,7 @@ export function Discounts({ order, locked }: { readonly order: Order; readonly l
       {order.discounts.map((one) => (
         <p key={one.id}>
           {t(`sheet.discount-${one.on}`, {
-            how:
-              'bp' in one.reduction
-                ? rateText(one.reduction.bp * PPM_PER_BP, writing)
-                : amountText(one.reduction.sum, writing),
+            how: reductionText(one.reduction, writing),
           })}{' '}
           {locked ? null : (
             <button type="button" className="link small" onClick={() => void takeOut.run({ id: one.id })}>

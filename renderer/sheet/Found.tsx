@@ -3,6 +3,7 @@ import { useSession } from '../state/session.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
 
+import { SheetText } from './edit/SheetText.tsx';
 import type { Order } from './order.ts';
 import { SheetCell } from './SheetCell.tsx';
 import { save } from './save.ts';
@@ -13,8 +14,15 @@ type Urgency = Order['findings'][number]['urgency'];
 const TITLE_MOST = 200;
 const URGENCIES: readonly Urgency[] = ['unsafe', 'soon', 'watch'];
 
+interface Props {
+  readonly order: Order;
+  readonly locked: boolean;
+  /** Their words may be changed by the desk only. */
+  readonly headLocked: boolean;
+}
+
 /** What the customer says beside what we found; a finding is added where it is read. */
-export function Found({ order, locked }: { readonly order: Order; readonly locked: boolean }) {
+export function Found({ order, locked, headLocked }: Props) {
   const [text, setText] = useState('');
   const [urgency, setUrgency] = useState<Urgency>('soon');
   const add = useDo('finding.add');
@@ -29,7 +37,19 @@ export function Found({ order, locked }: { readonly order: Order; readonly locke
     <div className="say">
       <div>
         <h2 className="h4">{t('sheet.says')}</h2>
-        <p className="said">“{order.complaint}”</p>
+        {headLocked ? (
+          <p className="said">“{order.complaint}”</p>
+        ) : (
+          <SheetText
+            said
+            locked={false}
+            label={t('sheet.says')}
+            value={order.complaint}
+            revision={order.revision}
+            save={(complaint, revision) => save('order.change', { id: order.id, revision, change: { complaint } })}
+            inRow={(row) => String(row.complaint)}
+          />
+        )}
         {order.when.length === 0 ? null : <p className="small ink-2">{order.when.join(', ')}</p>}
       </div>
       <div>

@@ -1,13 +1,13 @@
+import { useState } from 'react';
 import { LINE_KINDS } from '../../core/money/line.ts';
 import { goTo } from '../frame/router.ts';
-import { useWriting } from '../state/shop.ts';
+import { MoneyText } from '../parts/MoneyText.tsx';
 import { useDo } from '../state/use-do.ts';
-import { amountText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
-
+import { JobMore } from './edit/JobMore.tsx';
 import { LineRow } from './LineRow.tsx';
 import { NewLine } from './NewLine.tsx';
-import type { Job } from './order.ts';
+import { type Job, jobReckoning, type Order } from './order.ts';
 import { SheetCell } from './SheetCell.tsx';
 import { save } from './save.ts';
 import { TakenOut } from './TakenOut.tsx';
@@ -15,6 +15,7 @@ import { remember } from './undo.ts';
 import { Wrong } from './Wrong.tsx';
 
 interface Props {
+  readonly order: Order;
   readonly job: Job;
   readonly locked: boolean;
   readonly current: boolean;
@@ -22,8 +23,8 @@ interface Props {
 }
 
 /** A job on the sheet: letter, title, sum, its lines hanging by kind, the last one open for typing. */
-export function JobPart({ job, locked, current, onCurrent }: Props) {
-  const writing = useWriting();
+export function JobPart({ order, job, locked, current, onCurrent }: Props) {
+  const [more, setMore] = useState(false);
   const takeOut = useDo('job.takeOut');
   const moveOut = useDo('job.moveOut');
   const kinds = LINE_KINDS.filter((kind) => job.lines.some((line) => line.kind === kind));
@@ -43,11 +44,19 @@ export function JobPart({ job, locked, current, onCurrent }: Props) {
           save={(title, revision) => save('job.change', { id: job.id, revision, change: { title } })}
           inRow={(row) => String(row.title)}
         />
-        {job.kind === 'charged' ? null : <em>{t(`sheet.jobKind-${job.kind}`)}</em>}
+        {job.kind === 'charged' ? null : (
+          <em>{[t(`sheet.jobKind-${job.kind}`), job.bearer].filter((one) => one !== '').join(', ')}</em>
+        )}
+        {job.fixedPrice === null ? null : <em>{t('sheet.fixedPrice')}</em>}
+        {job.given ? <em>{t('sheet.given', { why: job.giveWhy })}</em> : null}
         {job.offered && !job.covered ? <em>{t('sheet.offered')}</em> : null}
         {job.answer === 'no' || job.answer === 'later' ? <em>{t(`sheet.answer-${job.answer}`)}</em> : null}
-        <b className="figure">{amountText(job.amount, writing)}</b>
+        <b className="figure">
+          <MoneyText amount={job.amount} reckoning={jobReckoning(order, job)} />
+        </b>
       </div>
+      {job.note === '' || more ? null : <p className="job-note">{job.note}</p>}
+      {more && !locked ? <JobMore job={job} /> : null}
       {kinds.map((kind) => (
         <div className="kind" key={kind}>
           <h4>{t(`sheet.kind-${kind}`)}</h4>
@@ -55,7 +64,7 @@ export function JobPart({ job, locked, current, onCurrent }: Props) {
             {job.lines
               .filter((line) => line.kind === kind)
               .map((line) => (
-                <LineRow key={line.id} line={line} locked={locked} />
+                <LineRow key={line.id} order={order} line={line} locked={locked} />
               ))}
           </div>
         </div>
@@ -65,6 +74,15 @@ export function JobPart({ job, locked, current, onCurrent }: Props) {
           <TakenOut at={job.id} />
           <NewLine job={job} />
           <p className="job-acts">
+            <button
+              type="button"
+              className="link small"
+              aria-expanded={more}
+              aria-label={t('edit.moreOf', { words: `${job.letter} ${job.title}` })}
+              onClick={() => setMore(!more)}
+            >
+              {t(more ? 'edit.less' : 'edit.more')}
+            </button>{' '}
             <button
               type="button"
               className="link small"

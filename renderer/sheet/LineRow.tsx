@@ -1,10 +1,12 @@
+import { useState } from 'react';
 import type { InputOf } from '../../core/contract/index.ts';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { amountText, quantityText, readAmount } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 
-import type { Line } from './order.ts';
+import { LineMore } from './edit/LineMore.tsx';
+import type { Line, Order } from './order.ts';
 import { readQuantity } from './read-line.ts';
 import { SheetCell } from './SheetCell.tsx';
 import { save } from './save.ts';
@@ -15,15 +17,17 @@ type Change = InputOf<'line.change'>['change'];
 type Row = Readonly<Record<string, unknown>>;
 
 interface Props {
+  readonly order: Order;
   readonly line: Line;
   readonly locked: boolean;
 }
 
 /** One line of a job: its words, quantity and price are cells; its amount is reckoned. */
-export function LineRow({ line, locked }: Props) {
+export function LineRow({ order, line, locked }: Props) {
   const writing = useWriting();
   const takeOut = useDo('line.takeOut');
   const give = useDo('line.give');
+  const [more, setMore] = useState(false);
   const change = (revision: number, fields: Change) => save('line.change', { id: line.id, revision, change: fields });
   const inBook = line.billing === 'book';
   const quantityOf = (row: Row) => quantityText(Number(row[inBook ? 'book' : 'quantity']), String(row.unit), writing);
@@ -80,6 +84,15 @@ export function LineRow({ line, locked }: Props) {
           <button
             type="button"
             className="link small"
+            aria-expanded={more}
+            aria-label={t('edit.moreOf', { words: line.words })}
+            onClick={() => setMore(!more)}
+          >
+            {t(more ? 'edit.less' : 'edit.more')}
+          </button>
+          <button
+            type="button"
+            className="link small"
             onClick={async () => {
               const { id, given, giveWhy: why } = line;
               const turned = { given: !given, why: given ? '' : t('sheet.giveWhy') };
@@ -106,6 +119,7 @@ export function LineRow({ line, locked }: Props) {
           </button>
         </span>
       )}
+      {more && !locked ? <LineMore order={order} line={line} /> : null}
       <Wrong error={takeOut.error ?? give.error} />
     </div>
   );

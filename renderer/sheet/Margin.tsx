@@ -7,6 +7,7 @@ import { listWords } from '../words/list.ts';
 import { t } from '../words/t.ts';
 import { dayText, timeText } from '../words/times.ts';
 import { type Decision, lettersOf, type Order } from './order.ts';
+import { useSaidNow } from './yes/said-now.ts';
 
 /** The right margin: every yes as a stamp with the letters that it covers; dashed what waits for one. */
 export function Margin({ order }: { readonly order: Order }) {
@@ -51,6 +52,8 @@ interface SaidProps {
 }
 
 function Said({ order, one, right, now }: SaidProps) {
+  const said = useSaidNow((state) => state.last);
+  const fresh = said?.decisionId === one.id;
   const writing = useWriting();
   const when = `${dayText(one.at, writing, now)}, ${timeText(one.at, writing)}`;
   const lettersWith = (answer: 'yes' | 'no' | 'later') =>
@@ -74,6 +77,7 @@ function Said({ order, one, right, now }: SaidProps) {
           lines={[one.spoken.name, t(`decision.stamp-${one.way}`, { by: one.takenBy }), when]}
           upTo={amountText(one.ceiling, writing)}
           right={right}
+          fresh={fresh}
         />
       )}
       <p className="caption">
@@ -86,6 +90,16 @@ function Said({ order, one, right, now }: SaidProps) {
           .filter((words) => words !== '')
           .join('; ')}
       </p>
+      {fresh ? (
+        <p className="caption" role="status">
+          <b>
+            {said.ceiling === null
+              ? t('decision.answerRecorded')
+              : t('decision.recorded', { sum: amountText(said.ceiling, writing) })}
+          </b>{' '}
+          {t('decision.followed')}
+        </p>
+      ) : null}
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { HeadMore } from './edit/HeadMore.tsx';
 import { Found } from './Found.tsx';
 import { JobPart } from './JobPart.tsx';
 import { Margin } from './Margin.tsx';
@@ -20,12 +21,14 @@ export function Sheet({ order, locked, current, onCurrent }: Props) {
   return (
     <div className="order-sheet">
       <SheetHead order={order} />
+      {locked ? null : <HeadMore order={order} />}
       <div className="sheet-body">
         <div className="sheet-column">
-          <Found order={order} locked={invoiceOf(order) !== undefined} />
+          <Found order={order} locked={invoiceOf(order) !== undefined} headLocked={locked} />
           {order.jobs.map((job) => (
             <JobPart
               key={job.id}
+              order={order}
               job={job}
               locked={locked}
               current={job.id === current}

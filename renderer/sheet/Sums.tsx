@@ -4,21 +4,29 @@ import { useWriting } from '../state/shop.ts';
 import { amountText, quantityText, rateText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 import { Discounts } from './Discounts.tsx';
-import type { Order } from './order.ts';
+import { type Line, type Order, sumReckoning } from './order.ts';
+
+type Row = readonly [words: string, amount: number, reckoning: ReturnType<typeof sumReckoning>];
 
 /** The sums under the jobs, tax by rate, as the shop reckons them. */
 export function Sums({ order, locked }: { readonly order: Order; readonly locked: boolean }) {
   const writing = useWriting();
   const sums = order.sums;
   if (sums === null) return null;
-  const rows: (readonly [string, number])[] = [
-    [t('sheet.sumLabour', { hours: quantityText(sums.labourHours, 'h', writing) }), sums.labour],
-    [t('sheet.sumParts'), sums.parts],
-    [t('sheet.sumOutside'), sums.outside],
-    [t('sheet.sumSupplies'), sums.supplies],
-    [t('sheet.sumFees'), sums.fees],
-    [t('sheet.sumCore'), sums.core],
-    [t('sheet.sumDiscount'), -Math.abs(sums.discount)],
+  const lines = order.jobs.flatMap((job) => job.lines);
+  const ofKinds = (...kinds: readonly Line['kind'][]) => {
+    const ids = new Set(lines.filter((line) => kinds.includes(line.kind)).map((line) => line.id));
+    return sumReckoning(order, (step) => step.rule.startsWith('line-') && ids.has(String(step.on.line)));
+  };
+  const byRule = (rule: string) => sumReckoning(order, (step) => step.rule === rule);
+  const rows: readonly Row[] = [
+    [t('sheet.sumLabour', { hours: quantityText(sums.labourHours, 'h', writing) }), sums.labour, ofKinds('labour')],
+    [t('sheet.sumParts'), sums.parts, ofKinds('part', 'fluid')],
+    [t('sheet.sumOutside'), sums.outside, ofKinds('outside')],
+    [t('sheet.sumSupplies'), sums.supplies, byRule('supplies')],
+    [t('sheet.sumFees'), sums.fees, ofKinds('fee')],
+    [t('sheet.sumCore'), sums.core, ofKinds('core')],
+    [t('sheet.sumDiscount'), -Math.abs(sums.discount), byRule('sheet-discount')],
     ...sums.taxes.map(
       (tax) =>
         [
@@ -28,6 +36,10 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
             base: amountText(tax.base, writing),
           }),
           tax.amount,
+          sumReckoning(
+            order,
+            (step) => step.rule.startsWith('tax-') && step.on.name === tax.name && step.on.ratePpm === tax.ratePpm,
+          ),
         ] as const,
     ),
   ];
@@ -40,10 +52,12 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
       <dl>
         {rows
           .filter(([, amount]) => amount !== 0)
-          .map(([words, amount]) => (
+          .map(([words, amount, reckoning]) => (
             <Fragment key={words}>
               <dt>{words}</dt>
-              <dd>{amountText(amount, writing)}</dd>
+              <dd>
+                <MoneyText amount={amount} reckoning={reckoning} />
+              </dd>
             </Fragment>
           ))}
         <dt className="total">{t('parts.onTheSheet')}</dt>

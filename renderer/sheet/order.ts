@@ -15,3 +15,20 @@ export function invoiceOf(order: Order): Order['papers'][number] | undefined {
 export function lettersOf(order: Order, ids: readonly string[]): string[] {
   return order.jobs.filter((job) => ids.includes(job.id)).map((job) => job.letter);
 }
+
+type Steps = NonNullable<Order['sums']>['reckoning'];
+
+/** How a job's sum came about: its lines, then the sum or its fixed price. */
+export function jobReckoning(order: Order, job: Job): Steps {
+  const lines = new Set(job.lines.map((line) => line.id));
+  return (
+    order.sums?.reckoning.filter(
+      (step) => step.on.job === job.id || (lines.has(String(step.on.line)) && /^line-/.test(step.rule)),
+    ) ?? []
+  );
+}
+
+/** How a sum under the jobs came about. */
+export function sumReckoning(order: Order, is: (step: Steps[number]) => boolean): Steps {
+  return order.sums?.reckoning.filter(is) ?? [];
+}

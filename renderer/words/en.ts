@@ -3,6 +3,7 @@ import { cars } from './en/cars.ts';
 import { closeOut } from './en/close-out.ts';
 import { customers } from './en/customers.ts';
 import { decision } from './en/decision.ts';
+import { edit } from './en/edit.ts';
 import { errors } from './en/errors.ts';
 import { frame } from './en/frame.ts';
 import { held } from './en/held.ts';
@@ -29,6 +30,7 @@ export const en = {
   closeOut,
   customers,
   decision,
+  edit,
   errors,
   frame,
   held,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readHours, readMileageText } from '../../renderer/places/book-in/draft.ts';
 import { readPercent } from '../../renderer/places/set-up/percent.ts';
-import { readReduction } from '../../renderer/sheet/Discounts.tsx';
+import { readReduction } from '../../renderer/sheet/reduction.ts';
 import { guessKind, readQuantity, splitWords } from '../../renderer/sheet/read-line.ts';
 import { PLAIN_WRITING, quantityText, readAmount } from '../../renderer/words/figures.ts';
 

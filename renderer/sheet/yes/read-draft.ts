@@ -97,6 +97,9 @@ export function readDraft({ order, draft, quotes, upTo, writing, now }: Read): I
   if (name === '') wrongs.who = t('decision.nameNeeded');
   if (free.length > 0 && speaker.role !== 'owner')
     wrongs.who = t('decision.ownerNeeded', { letters: listWords(free), n: free.length });
+  const charged = yes.filter((job) => job.kind === 'charged').map((job) => job.letter);
+  if (charged.length > 0 && speaker.role === 'owner')
+    wrongs.who = t('decision.customerNeeded', { letters: listWords(charged), n: charged.length });
   if (ceiling !== null && speaker.limit !== null && ceiling > speaker.limit)
     wrongs.who = t('decision.overLimit', { name, sum: amountText(speaker.limit, writing) });
   if (draft.way === 'phone' && reached === '') wrongs.reached = t('decision.numberNeeded');

@@ -68,6 +68,10 @@ export const decision = {
     one: '{letters} is free work: the owner says yes to it. Record it apart.',
     other: '{letters} are free work: the owner says yes to them. Record them apart.',
   },
+  customerNeeded: {
+    one: '{letters} is charged: whoever pays says yes to it. Record it apart.',
+    other: '{letters} are charged: whoever pays says yes to them. Record them apart.',
+  },
   paperWay: 'Signed on paper is recorded as “In person”, with who else saw it.',
   signatureNeeded: 'Let them sign on the pad first.',
   numberNeeded: 'Write down the number that was rung.',
@@ -128,5 +132,4 @@ export const decision = {
   followed: 'followed, never undone',
   leave: 'Leave it',
   record: 'Record a yes',
-  before: 'Before it leaves',
 } as const;

@@ -49,6 +49,7 @@ export const sheet = {
   'jobKind-warranty': 'warranty',
   'jobKind-goodwill': 'goodwill',
   'jobKind-internal': 'our own',
+  fixedPrice: 'fixed price',
   offered: 'offered, not in the sum',
   'answer-no': 'no',
   'answer-later': 'later',
