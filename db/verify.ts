@@ -3,7 +3,7 @@ import type { MoneyRules } from '../core/money/line.ts';
 import { reckonSheet } from '../core/money/totals.ts';
 import type { Tx } from './context.ts';
 import { digestOf } from './digest.ts';
-import type { KeptSheet } from './operations/papers.ts';
+import type { KeptSheet } from './order/issue.ts';
 import { RESTORED } from './restored.ts';
 import { type Followed, keyOf, type PaperRow } from './tables.ts';
 import { TRAIL_START, trailHash } from './trail.ts';

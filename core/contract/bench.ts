@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { act, ask } from './operation.ts';
 import {
+  amount,
   changeOf,
   civilDate,
   condition,
@@ -90,7 +91,8 @@ export const lastTimes = z.strictObject({
   lines: z.array(
     z.strictObject({ words: z.string(), unit: z.string(), least: quantity, most: quantity, count: z.int() }),
   ),
-  prices: z.strictObject({ least: seenAmount, most: seenAmount }).nullable(),
+  /** What the job came to on invoices, before sheet discounts, in the shop's prices; null without the right to see them. */
+  prices: z.strictObject({ least: amount, middle: amount, most: amount, count: z.int() }).nullable(),
   found: z.array(z.strictObject({ text: z.string(), count: z.int() })),
 });
 

@@ -98,6 +98,11 @@ export const atTheDoor = z.strictObject({
   testDriveLimit: words(60).default(''),
   oldParts: z.enum(['unasked', 'show', 'return', 'dispose']).default('unasked'),
   storageTold: z.boolean().default(false),
+  /** What the customer was told that leaving the car here costs: a calendar day, after so many free working days. */
+  storage: z
+    .strictObject({ perDay: price, freeWorkingDays: z.int().min(0).max(60) })
+    .nullable()
+    .default(null),
   strokes: strokes.nullable().default(null),
 });
 
@@ -206,8 +211,21 @@ export const deskRoom = {
       promiseWords: words(80).default(''),
       ownMaximum: price.nullable().default(null),
       poNumber: words(60).default(''),
+      /** Taken at the door, with a receipt of its own. */
+      deposit: z
+        .strictObject({ amount: price.min(1), way: z.enum(['cash', 'card', 'transfer']) })
+        .nullable()
+        .default(null),
     }),
-    z.strictObject({ id, number: z.int(), customerId: id, carId: id, revision }),
+    z.strictObject({
+      id,
+      number: z.int(),
+      customerId: id,
+      carId: id,
+      revision,
+      /** Of the deposit. */
+      receipt: z.strictObject({ paperId: id, number: z.int() }).nullable(),
+    }),
   ),
   'payment.take': act(
     'desk',

@@ -71,6 +71,19 @@ export const GERMAN: PaperWords = {
   letPass: 'Vom Inhaber zugelassen',
   letPassBy: (reason, by) => `${reason} (${by})`,
   oldParts: 'Altteile',
+  oldPartsSaid: {
+    show: 'Altteile sind zu zeigen.',
+    return: 'Altteile sind auszuhändigen.',
+    dispose: 'Altteile werden nicht zurückgewünscht.',
+    returned: 'Altteile wurden ausgehändigt.',
+    shown: 'Altteile wurden gezeigt.',
+    core: 'Das alte Aggregat ging als Altteil zurück.',
+    refused: 'Altteile wurden nicht angenommen.',
+    disposed: 'Altteile wurden entsorgt.',
+  },
+  storage: (perDay, free, plusTax) =>
+    `Nach der Fertigmeldung kostet das Stehenlassen ${perDay} am Tag${plusTax ? ' zuzüglich Steuer' : ''}` +
+    `${free === 0 ? '' : `; ${free === 1 ? 'der erste Werktag kostet' : `die ersten ${free} Werktage kosten`} nichts`}.`,
   offered: 'Angeboten, nicht in der Summe',
   offeredNote: 'Sagen Sie mit dem Buchstaben zu, dann wird die Arbeit mit erledigt.',
   warranty: 'Gewährleistung',

@@ -74,6 +74,19 @@ export const ENGLISH: PaperWords = {
   letPass: 'Let pass by the owner',
   letPassBy: (reason, by) => `${reason} (${by})`,
   oldParts: 'Old parts',
+  oldPartsSaid: {
+    show: 'Old parts are to be shown.',
+    return: 'Old parts are to be handed over.',
+    dispose: 'Old parts are not wanted back.',
+    returned: 'Old parts were handed over.',
+    shown: 'Old parts were shown.',
+    core: 'The old unit went back as a core.',
+    refused: 'Old parts were refused.',
+    disposed: 'Old parts were disposed of.',
+  },
+  storage: (perDay, free, plusTax) =>
+    `Once the car is done and you were told, leaving it here costs ${perDay} a day${plusTax ? ' plus tax' : ''}` +
+    `${free === 0 ? '' : `; the first ${free === 1 ? 'working day costs' : `${free} working days cost`} nothing`}.`,
   offered: 'Offered, not in the sum',
   offeredNote: 'Say yes to a job by its letter, and it is done too.',
   warranty: 'Warranty',

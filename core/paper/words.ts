@@ -11,6 +11,9 @@ import type {
 import { GERMAN } from './words-de.ts';
 import { ENGLISH } from './words-en.ts';
 
+/** Wishes of the intake or the yes, then answers of the close-out. */
+export type OldPartsSaid = ('show' | 'return' | 'dispose') | ('returned' | 'shown' | 'core' | 'refused' | 'disposed');
+
 /** Every word that papers add to the garage's own. One table a language; sentences are functions. */
 export interface PaperWords {
   readonly title: Readonly<Record<PaperKind, string>>;
@@ -63,6 +66,10 @@ export interface PaperWords {
   readonly letPass: string;
   readonly letPassBy: (reason: string, by: string) => string;
   readonly oldParts: string;
+  /** What the customer wants done with the old parts, and what became of them. */
+  readonly oldPartsSaid: Readonly<Record<OldPartsSaid, string>>;
+  /** What leaving the car here costs once it is done; `perDay` with its currency. */
+  readonly storage: (perDay: string, freeWorkingDays: number, plusTax: boolean) => string;
   readonly offered: string;
   readonly offeredNote: string;
   readonly warranty: string;

@@ -8,6 +8,7 @@ import { signedIn } from '../people.ts';
 import { badInput, held, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
 import type { CarRow, CustomerRow } from '../tables.ts';
+import { takePayment } from './payment.ts';
 
 type CustomerFields = z.output<typeof customerFields>;
 type CarFields = z.output<typeof carFields>;
@@ -334,6 +335,14 @@ export const deskHandlers: Handlers = {
         hours: input.booking.hours,
       });
     }
-    return { id, number, customerId, carId, revision: 1 };
+    const taken =
+      input.deposit === null
+        ? null
+        : await takePayment(context, {
+            ...input.deposit,
+            ...{ orderId: id, kind: 'deposit', invoicePaperId: null, note: '' },
+          });
+    const receipt = taken && { paperId: taken.receiptPaperId, number: taken.receiptNumber };
+    return { id, number, customerId, carId, revision: 1, receipt };
   },
 };

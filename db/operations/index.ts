@@ -10,6 +10,7 @@ import { listHandlers } from './lists.ts';
 import { moneyHandlers } from './money.ts';
 import { paperListHandlers } from './paper-lists.ts';
 import { paperHandlers } from './papers.ts';
+import { paymentHandlers } from './payment.ts';
 import { plateAndOwnerHandlers } from './plate-and-owner.ts';
 import { quoteHandlers } from './quotes.ts';
 import { sheetHandlers } from './sheet.ts';
@@ -37,6 +38,7 @@ export const handlers: Handlers = {
   ...jobBookHandlers,
   ...listHandlers,
   ...paperHandlers,
+  ...paymentHandlers,
   ...quoteHandlers,
   ...todayHandlers,
   ...careHandlers,

@@ -1,16 +1,15 @@
-import { cashRounding } from '../../core/money/cash.ts';
 import { type CreditedLine, reckonCredit } from '../../core/money/credit.ts';
-import type { MoneyRules, Sheet, SheetTotals } from '../../core/money/line.ts';
-import { money } from '../../core/money/money.ts';
+import type { SheetTotals } from '../../core/money/line.ts';
 import { reckonSheet } from '../../core/money/totals.ts';
 import type { PaperDocument, PaperTaken } from '../../core/paper/document.ts';
 import { paperName } from '../../core/paper/words.ts';
 import { addDays } from '../../core/time/civil.ts';
 import { civilDateOf } from '../../core/time/instant.ts';
-import type { Context, Handlers } from '../context.ts';
+import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
-import { creditPaper, invoicePaper, paperSums, quotePaper, receiptPaper } from '../order/document.ts';
+import { creditPaper, invoicePaper, paperSums, quotePaper } from '../order/document.ts';
 import { stopsOfOrder } from '../order/facts.ts';
+import { issue, type KeptSheet } from '../order/issue.ts';
 import { type Loaded, loadOrder } from '../order/load.ts';
 import { balanceOf, letterOf, reckonOrder } from '../order/reckon.ts';
 import { pdfOf } from '../pdf.ts';
@@ -18,45 +17,6 @@ import { settingsOf, signedIn } from '../people.ts';
 import { post } from '../postings.ts';
 import { badInput, held, heldBy, notAllowed, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
-import type { PaperRow } from '../tables.ts';
-
-/** What a paper was reckoned from, kept with it so that it can be re-added for ever. */
-export interface KeptSheet {
-  readonly sheet: Sheet;
-  readonly rules: MoneyRules;
-}
-
-async function issue(
-  context: Context,
-  loaded: Loaded,
-  document: PaperDocument,
-  totals: Pick<SheetTotals, 'net' | 'tax' | 'gross'>,
-  kept: KeptSheet | null,
-  more: Partial<PaperRow>,
-): Promise<string> {
-  const id = newId();
-  await context.write.insert('paper', {
-    id,
-    work_order_id: loaded.order.id,
-    kind: document.kind,
-    number: document.number,
-    version: null,
-    issued_at: context.now,
-    issued_on: context.today,
-    person_id: signedIn(context).id,
-    customer_id: (loaded.payer ?? loaded.customer).id,
-    net: totals.net,
-    tax: totals.tax,
-    gross: totals.gross,
-    due_on: null,
-    valid_until: null,
-    corrects: null,
-    sheet: JSON.stringify(kept),
-    document: JSON.stringify(document),
-    ...more,
-  });
-  return id;
-}
 
 const takenOf = (loaded: Loaded, zone: string): PaperTaken[] =>
   loaded.payments
@@ -225,76 +185,6 @@ export const paperHandlers: Handlers = {
     });
     await post(context, paperId, salePostings(totals, -1, kept.rules.prices === 'inclusive'));
     return { paperId, number, net: totals.net, tax: totals.tax, gross: totals.gross };
-  },
-  'payment.take': async (input, context) => {
-    const settings = settingsOf(context);
-    const loaded = await loadOrder(context, input.orderId);
-    const invoice = loaded.papers.find((paper) => paper.kind === 'invoice') ?? null;
-    if (input.invoicePaperId !== null && input.invoicePaperId !== invoice?.id)
-      throw notFound('invoice', input.invoicePaperId);
-    const open = balanceOf(loaded);
-    if (input.kind === 'payment' && !invoice) throw held([{ what: 'no-invoice-yet', with: {} }]);
-    if (input.kind === 'deposit' && invoice) throw held([{ what: 'invoiced', with: { number: invoice.number } }]);
-    if (input.kind === 'payment' && input.amount > open) throw held([{ what: 'more-than-open', with: { open } }]);
-    if (input.kind === 'refund' && input.amount > -open)
-      throw held([{ what: 'more-than-held', with: { held: Math.max(0, -open) } }]);
-    const sign = input.kind === 'refund' ? -1 : 1;
-    // Only a cash sum that settles the whole is rounded to the coins there are; the difference is a line of its own.
-    const settles = input.way === 'cash' && input.kind !== 'deposit' && input.amount === Math.abs(open);
-    const cash = settles
-      ? cashRounding(money(input.amount), settings.cashStep)
-      : { payable: input.amount, difference: 0 };
-    const number = await nextNumber(context, 'receipt');
-    const balance = invoice ? open - sign * input.amount : null;
-    const document = receiptPaper(context, settings, loaded, {
-      number,
-      what: input.kind,
-      method: input.way,
-      amount: cash.payable,
-      invoice: invoice ? { number: invoice.number, date: invoice.issued_on, total: invoice.gross } : null,
-      cashRounding: cash.difference,
-      balance,
-      takenBy: signedIn(context).name,
-      note: input.note,
-    });
-    const receiptPaperId = await issue(
-      context,
-      loaded,
-      document,
-      { net: money(cash.payable), tax: money(0), gross: money(cash.payable) },
-      null,
-      {},
-    );
-    const id = newId();
-    const row = {
-      work_order_id: input.orderId,
-      receipt_paper_id: receiptPaperId,
-      note: input.note,
-      person_id: signedIn(context).id,
-      at: context.now,
-    };
-    await context.write.insert('payment', {
-      ...row,
-      id,
-      kind: input.kind,
-      way: input.way,
-      amount: sign * cash.payable,
-    });
-    if (cash.difference !== 0)
-      await context.write.insert('payment', {
-        ...row,
-        id: newId(),
-        kind: 'rounding',
-        way: '',
-        amount: -sign * cash.difference,
-      });
-    const held_ = invoice ? 'receivable' : 'deposits';
-    await post(context, id, [
-      [input.way, sign * cash.payable],
-      ['rounding', -sign * cash.difference],
-      [held_, -sign * input.amount],
-    ]);
-    return { id, receiptPaperId, receiptNumber: number, handed: cash.payable, balance };
   },
   'paper.read': async ({ id }, context) => {
     const row = await context.tx.selectFrom('paper').select('document').where('id', '=', id).executeTakeFirst();

@@ -1,6 +1,6 @@
 import { reckonSheet } from '../../core/money/totals.ts';
 import type { Handlers } from '../context.ts';
-import type { KeptSheet } from './papers.ts';
+import type { KeptSheet } from '../order/issue.ts';
 
 export const quoteHandlers: Handlers = {
   'quote.list': async ({ orderId }, context) => {

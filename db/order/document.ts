@@ -1,9 +1,12 @@
+import type { z } from 'zod';
+import type { atTheDoor } from '../../core/contract/desk.ts';
 import { currencyDigits } from '../../core/money/currency.ts';
 import type { SheetTotals } from '../../core/money/line.ts';
 import type {
   CreditNotePaper,
   InvoicePaper,
   PaperCommon,
+  PaperCurrency,
   PaperJob,
   PaperSums,
   PaperTaken,
@@ -11,6 +14,8 @@ import type {
   QuotePaper,
   ReceiptPaper,
 } from '../../core/paper/document.ts';
+import { amountText } from '../../core/paper/figures.ts';
+import { type OldPartsSaid, paperWords } from '../../core/paper/words.ts';
 import { civilDateOf, instantToWall } from '../../core/time/instant.ts';
 import type { Context, Settings } from '../context.ts';
 import type { CarRow, CustomerRow, JobRow } from '../tables.ts';
@@ -19,6 +24,18 @@ import type { Loaded } from './load.ts';
 import { letterOf, type Reckoned } from './reckon.ts';
 
 const SIGNS: Record<string, string> = { USD: 'US$', EUR: '€', GBP: '£' };
+
+/** The door of an order as papers need it; orders from before a field was there lack it. */
+type Door = Partial<z.output<typeof atTheDoor>>;
+
+/** How sums are written on this shop's papers. */
+const currencyOf = (settings: Settings): PaperCurrency => ({
+  code: settings.currency,
+  sign: SIGNS[settings.currency] ?? settings.currency,
+  digits: currencyDigits(settings.currency) ?? 2,
+  decimal: settings.decimal,
+  group: settings.group,
+});
 
 /** What every paper of this shop has. */
 export function commonPaper(
@@ -31,13 +48,7 @@ export function commonPaper(
     practice: context.practice,
     language: settings.language,
     size: settings.paper,
-    currency: {
-      code: settings.currency,
-      sign: SIGNS[settings.currency] ?? settings.currency,
-      digits: currencyDigits(settings.currency) ?? 2,
-      decimal: settings.decimal,
-      group: settings.group,
-    },
+    currency: currencyOf(settings),
     garage: {
       name: settings.name,
       address: settings.address,
@@ -175,16 +186,19 @@ function declinedList(loaded: Loaded, reckoned: Reckoned, zone: string) {
   });
 }
 
-const OLD_PARTS: Record<string, string> = {
-  show: 'Old parts are to be shown.',
-  return: 'Old parts are to be handed over.',
-  dispose: 'Old parts are not wanted back.',
-  returned: 'Old parts were handed over.',
-  shown: 'Old parts were shown.',
-  core: 'The old unit went back as a core.',
-  refused: 'Old parts were refused.',
-  disposed: 'Old parts were disposed of.',
-};
+/** A wish or an answer about the old parts in the paper's own words; '' where there is none. */
+function oldPartsSentence(settings: Settings, said: string): string {
+  const sentences = paperWords(settings.language).oldPartsSaid;
+  return Object.hasOwn(sentences, said) ? sentences[said as OldPartsSaid] : '';
+}
+
+/** What leaving the car here will cost, where it was told at the door. */
+function storageNotice(settings: Settings, door: Door): string[] {
+  if (!door.storage) return [];
+  const { currency, prices, language } = settings;
+  const perDay = `${amountText(door.storage.perDay, currencyOf(settings))} ${currency}`;
+  return [paperWords(language).storage(perDay, door.storage.freeWorkingDays, prices === 'exclusive')];
+}
 
 function shared(settings: Settings, loaded: Loaded, reckoned: Reckoned) {
   const { order } = loaded;
@@ -220,7 +234,7 @@ export function quotePaper(
   of: { number: number; version: number; validUntil: string },
 ): QuotePaper {
   const { arrived, ...rest } = shared(settings, loaded, reckoned);
-  const door = JSON.parse(loaded.order.door) as { oldParts?: string };
+  const door = JSON.parse(loaded.order.door) as Door;
   return {
     ...common(context, settings, loaded, of.number),
     ...rest,
@@ -230,7 +244,8 @@ export function quotePaper(
     mileage: { unit: loaded.car.unit, in: loaded.order.mileage_in, out: null },
     dates: { in: arrived },
     offered: reckoned.asideJobs.filter((job) => job.offered === 1).map((job) => paperJob(job, loaded, reckoned)),
-    oldParts: OLD_PARTS[door.oldParts ?? ''] ?? '',
+    oldParts: oldPartsSentence(settings, door.oldParts ?? ''),
+    notices: [...rest.notices, ...storageNotice(settings, door)],
   };
 }
 
@@ -272,7 +287,7 @@ export function invoicePaper(
     payTerms: '',
     tightened,
     overrides: of.overrides,
-    oldParts: OLD_PARTS[loaded.order.old_parts_answer] ?? '',
+    oldParts: oldPartsSentence(settings, loaded.order.old_parts_answer),
     nextDue: [],
   };
 }

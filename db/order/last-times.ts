@@ -1,6 +1,8 @@
 import { hoursX1000 } from '../../core/bench/clock.ts';
 import type { OutputOf } from '../../core/contract/index.ts';
+import { reckonSheet } from '../../core/money/totals.ts';
 import type { Context } from '../context.ts';
+import type { KeptSheet } from './issue.ts';
 import { countedMinutes } from './reckon.ts';
 
 type LastTimes = OutputOf<'jobBook.get'>['lastTimes'];
@@ -12,7 +14,7 @@ export async function lastTimes(context: Context, bookJobId: string, booked: num
     .selectFrom('job')
     .innerJoin('book_job_version', 'book_job_version.id', 'job.book_job_version_id')
     .innerJoin('paper', 'paper.work_order_id', 'job.work_order_id')
-    .select(['job.id', 'job.work_order_id'])
+    .select(['job.id', 'job.work_order_id', 'paper.sheet'])
     .where('book_job_version.book_job_id', '=', bookJobId)
     .where('paper.kind', '=', 'invoice')
     .where('job.taken_out', '=', 0)
@@ -33,10 +35,7 @@ export async function lastTimes(context: Context, bookJobId: string, booked: num
     )
     .where('job_id', 'is not', null)
     .execute();
-  const hours = ids
-    .map((id) => hoursX1000(countedMinutes(entries, id)))
-    .filter((each) => each > 0)
-    .sort((a, b) => a - b);
+  const hours = ids.map((id) => hoursX1000(countedMinutes(entries, id))).filter((each) => each > 0);
   const byWords = Map.groupBy(
     lines.filter((line) => line.kind === 'part' || line.kind === 'fluid'),
     (line) => line.words,
@@ -48,9 +47,7 @@ export async function lastTimes(context: Context, bookJobId: string, booked: num
       hours.length === 0
         ? null
         : {
-            least: hours[0] ?? 0,
-            middle: hours[Math.floor((hours.length - 1) / 2)] ?? 0,
-            most: hours.at(-1) ?? 0,
+            ...spreadOf(hours),
             booked,
           },
     lines: [...byWords].map(([words, rows]) => ({
@@ -60,7 +57,27 @@ export async function lastTimes(context: Context, bookJobId: string, booked: num
       most: Math.max(...rows.map((row) => row.quantity)),
       count: rows.length,
     })),
-    prices: null,
+    prices: context.seesPrices ? pricesOf(jobs) : null,
     found: [...found].map(([text, rows]) => ({ text, count: rows.length })),
   };
+}
+
+/** The least, the middle (of two, the lesser) and the most of some figures, of which there is at least one. */
+function spreadOf(figures: readonly number[]) {
+  const sorted = figures.toSorted((a, b) => a - b);
+  return {
+    least: sorted[0] ?? 0,
+    middle: sorted[Math.floor((sorted.length - 1) / 2)] ?? 0,
+    most: sorted.at(-1) ?? 0,
+  };
+}
+
+/** What the job came to on each invoice, added again from what that was reckoned from. A job given away is no price. */
+function pricesOf(jobs: readonly { readonly id: string; readonly sheet: string }[]): LastTimes['prices'] {
+  const prices = jobs.flatMap((job) => {
+    const { sheet, rules } = JSON.parse(job.sheet) as KeptSheet;
+    const amount = reckonSheet(sheet, rules).jobs.get(job.id) ?? 0;
+    return amount === 0 ? [] : [amount];
+  });
+  return prices.length === 0 ? null : { ...spreadOf(prices), count: prices.length };
 }

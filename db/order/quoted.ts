@@ -1,6 +1,6 @@
 import { reckonSheet } from '../../core/money/totals.ts';
-import type { KeptSheet } from '../operations/papers.ts';
 import type { PaperRow } from '../tables.ts';
+import type { KeptSheet } from './issue.ts';
 import type { Loaded } from './load.ts';
 
 interface QuotedJob {

@@ -21,6 +21,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
   const { order, customer, payer, car } = loaded;
   const seen = <T>(amount: T): T | null => (context.seesPrices ? amount : null);
   const { yes, totals } = reckoned;
+  const door = JSON.parse(order.door) as z.output<typeof atTheDoor>;
   const brief = (row: { id: string; name: string; phone: string }) => ({
     id: row.id,
     name: row.name,
@@ -46,7 +47,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
     lastMileage: loaded.last?.reading ?? null,
     complaint: order.complaint,
     when: JSON.parse(order.when_it_happens) as string[],
-    door: JSON.parse(order.door) as z.output<typeof atTheDoor>,
+    door: { ...door, storage: seen(door.storage ?? null) },
     mileageIn: order.mileage_in,
     mileageOut: order.mileage_out,
     arrivedAt: order.arrived_at,
