@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { OutputOf } from '../../core/contract/index.ts';
 import { PEOPLE } from '../../demo-shop/garage.ts';
 import { type Played, playDemo } from '../../demo-shop/play.ts';
-import { type OpenShop, openWithDoor } from '../../electron/open.ts';
+import { type OpenDoor, openWithDoor } from '../../electron/open.ts';
 
 const DEMO = resolve(import.meta.dirname, '../../demo-shop');
 
@@ -19,7 +19,7 @@ const ENDS = [
 describe.each(ENDS)('the demo garage, ending on %s', (_when, end) => {
   const folder = mkdtempSync(join(tmpdir(), 'crownwheel-demo-'));
   const said: string[] = [];
-  let open: OpenShop;
+  let open: OpenDoor;
   let played: Played;
   beforeAll(async () => {
     open = await openWithDoor({ folder, practice: true, port: 0 });
