@@ -1,0 +1,69 @@
+import { formatQuantity, parseQuantity } from '../../../core/measure/quantity.ts';
+import type { Step } from './draft.ts';
+
+type Torque = NonNullable<Step['torque']>;
+type Measure = NonNullable<Step['measure']>;
+type Fluid = NonNullable<Step['fluidIn']>;
+
+const number = (text: string): number => Number(text.replace(',', '.'));
+
+/** Rounds as typed: "30, 60, 85" or "40; 90°". Null where one is no figure, or there are none or more than six. */
+export function readStages(text: string): Torque['stages'] | null {
+  const parts = text
+    .split(/;|,\s+|\s+(?=\d)/)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+  const stages = parts.map((part) => {
+    const match = /^(\d{1,4}(?:[.,]\d{1,2})?)\s*(°|deg|N·m|Nm)?$/i.exec(part);
+    const figure = number(match?.[1] ?? '');
+    if (match === null || !(figure > 0)) return null;
+    const angle = match[2] === '°' || match[2]?.toLowerCase() === 'deg';
+    if (figure > (angle ? 720 : 5000)) return null;
+    return angle ? { degrees: figure } : { Nm: figure };
+  });
+  const good = stages.filter((stage) => stage !== null);
+  return good.length !== stages.length || good.length === 0 || good.length > 6 ? null : good;
+}
+
+/** "30, 60, 90°". */
+export const stagesText = (stages: Torque['stages']): string =>
+  stages.map((stage) => ('Nm' in stage ? String(stage.Nm) : `${stage.degrees}°`)).join(', ');
+
+/** "2 plug washer, 1 O-ring"; a part without a figure is one. Null where a count does not fit. */
+export function readOneTime(text: string): Step['oneTime'] | null {
+  const parts = text
+    .split(',')
+    .map((part) => part.trim())
+    .filter((part) => part !== '')
+    .map((part) => {
+      const match = /^(?:(\d{1,3})\s+)?(\S.{0,79})$/.exec(part);
+      const count = Number(match?.[1] ?? '1');
+      return match?.[2] === undefined || count < 1 || count > 200 ? null : { part: match[2], count };
+    });
+  const good = parts.filter((part) => part !== null);
+  return good.length === parts.length ? good : null;
+}
+export const oneTimeText = (parts: Step['oneTime']): string =>
+  parts.map(({ part, count }) => `${count} ${part}`).join(', ');
+
+/** "1.1 L gear oil": litres and what. Null where it does not fit; undefined quantities are not taken. */
+export function readFluid(text: string): Fluid | null {
+  const match = /^([\d.,]+)\s*[Ll]?\s+(\S.{0,79})$/.exec(text.trim());
+  const quantity = match === null ? null : parseQuantity(match[1] ?? '');
+  return match?.[2] === undefined || quantity === null || quantity <= 0 ? null : { what: match[2], quantity };
+}
+export const fluidText = (fluid: Step['fluidIn']): string =>
+  fluid === null ? '' : `${formatQuantity(fluid.quantity, '.')} L ${fluid.what}`;
+
+/** "backlash 0.13 to 0.18 mm". Null where it does not fit or the most is under the least. */
+export function readMeasure(text: string): Measure | null {
+  const match = /^(\S.{0,79}?)\s+(-?\d+(?:[.,]\d+)?)\s*(?:to|–|-)\s*(-?\d+(?:[.,]\d+)?)\s*(\S{0,10})$/.exec(
+    text.trim(),
+  );
+  if (match?.[1] === undefined) return null;
+  const [, what, from = '', to = '', unit = ''] = match;
+  const measure = { what, unit, least: number(from), most: number(to) };
+  return measure.most < measure.least ? null : measure;
+}
+export const measureText = (measure: Step['measure']): string =>
+  measure === null ? '' : `${measure.what} ${measure.least} to ${measure.most} ${measure.unit}`.trim();

@@ -1,0 +1,43 @@
+import { createContext, useContext } from 'react';
+import { Cell, type CellSaved } from '../../parts/Cell.tsx';
+import type { Content } from './draft.ts';
+
+/** The job that is being written, and how its content is changed; null where the person may only read. */
+export interface WritingJob {
+  readonly content: Content;
+  readonly change: ((now: (content: Content) => Content) => void) | null;
+}
+const Here = createContext<WritingJob | null>(null);
+export const JobHere = Here.Provider;
+
+/** The job of this page. Throws outside of {@link JobHere}. */
+export function useJob(): WritingJob {
+  const job = useContext(Here);
+  if (job === null) throw new Error('outside of a job of the book');
+  return job;
+}
+
+interface Props {
+  readonly label: string;
+  readonly value: string;
+  readonly rest?: string;
+  /** The content with the typed text in it; null where it does not fit. */
+  readonly read: (text: string, content: Content) => Content | null;
+  /** What would fit. */
+  readonly wrong: string;
+  readonly figure?: boolean;
+  readonly placeholder?: string;
+  readonly className?: string;
+  readonly list?: string;
+}
+
+/** A cell of the job; what is typed goes into the draft on leaving it. */
+export function JobCell({ read, wrong, ...cell }: Props) {
+  const { content, change } = useJob();
+  const save = async (text: string): Promise<CellSaved> => {
+    if (read(text, content) === null) return { ok: false, words: wrong };
+    change?.((now) => read(text, now) ?? now);
+    return { ok: true };
+  };
+  return <Cell {...cell} save={save} readOnly={change === null} />;
+}
