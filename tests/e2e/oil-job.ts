@@ -1,5 +1,5 @@
 import type { InputOf } from '../../core/contract/index.ts';
-import type { Garage } from './garage.ts';
+import { type Garage, PEOPLE } from './garage.ts';
 
 type Content = InputOf<'jobBook.save'>['content'];
 
@@ -44,4 +44,26 @@ export async function orderWithOilJob(garage: Garage): Promise<string> {
   await garage.did('Odile', 'job.fromBook', { orderId, bookJobId: saved.id });
   await garage.yes(orderId);
   return orderId;
+}
+
+/** The same, with everything done that must be done before the invoice but the mileage out. */
+export async function orderReadyToClose(garage: Garage): Promise<string> {
+  const id = await orderWithOilJob(garage);
+  const { jobs } = await garage.order(id);
+  const jobId = jobs[0]?.id ?? '';
+  const nessa = { personId: garage.personId('Nessa'), code: PEOPLE[3].code };
+  for (const [n, entered, second] of [
+    [1, 0, null],
+    [2, 0, null],
+    [3, 2, nessa],
+  ] as const)
+    await garage.did('Runa', 'step.tick', { jobId, n, state: 'done', entered, second });
+  const lab = jobs[0]?.lines.find((line) => line.kind === 'outside')?.id ?? '';
+  await garage.did('Odile', 'awaited.order', {
+    ...{ lineId: lab, kind: 'outside', supplier: 'Fennick Fluid Lab', dueOn: null },
+  });
+  const { awaited, revision } = await garage.order(id);
+  await garage.did('Odile', 'awaited.arrive', { id: awaited[0]?.id ?? '', cost: 3000 });
+  await garage.did('Odile', 'order.change', { id, revision, change: { oldPartsAnswer: 'shown' } });
+  return id;
 }
