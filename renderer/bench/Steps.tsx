@@ -84,7 +84,7 @@ function StepRow({ job, step, next }: { readonly job: Job; readonly step: Step; 
       <div className="step-line">
         <Tick
           ticked={done}
-          disabled={!job.covered || tick.busy}
+          disabled={!job.covered}
           onTick={(ticked) =>
             void run(ticked ? 'done' : 'open', ticked ? Math.max(entered, needed === 0 ? 0 : entered) : 0)
           }

@@ -12,7 +12,7 @@ interface Props {
   /** The key that does the same, shown on the button. */
   readonly keys?: string;
   readonly type?: 'button' | 'submit';
-  /** While it is under way. */
+  /** While it is under way: it does nothing, and keeps the focus, so that the keys go on from where they are. */
   readonly disabled?: boolean;
   readonly label?: string;
   /** For buttons that open something. */
@@ -44,12 +44,14 @@ export function Button({
       ref={ref}
       type={isHeld ? 'button' : type}
       className={look}
-      disabled={disabled}
-      aria-disabled={isHeld || undefined}
+      aria-disabled={isHeld || disabled || undefined}
       aria-describedby={isHeld ? why : undefined}
       aria-label={label}
       aria-expanded={expanded}
-      onClick={isHeld ? undefined : onClick}
+      onClick={(event) => {
+        if (disabled || isHeld) event.preventDefault();
+        else onClick?.();
+      }}
     >
       {children}
       {keys === undefined || isHeld ? null : (

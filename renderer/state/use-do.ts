@@ -6,7 +6,7 @@ import { newRequestId } from './request-id.ts';
 import type { CallAnswer, CallError } from './transport.ts';
 
 export interface Doing<N extends DoName> {
-  /** Runs with a new request id. */
+  /** Runs with a new request id. The same input once more while it is under way is the same press, done once. */
   readonly run: (input: InputOf<N>) => Promise<CallAnswer<OutputOf<N>>>;
   /** The last run again under the same request id: applied once, however often it is sent. */
   readonly again: () => Promise<CallAnswer<OutputOf<N>> | null>;
@@ -20,6 +20,7 @@ export function useDo<N extends DoName>(operation: N): Doing<N> {
   const [busy, setBusy] = useState(false);
   const [error, setError] = useState<CallError | null>(null);
   const last = useRef<{ input: InputOf<N>; request: string } | null>(null);
+  const underWay = useRef(new Map<string, Promise<CallAnswer<OutputOf<N>>>>());
 
   const attempt = useCallback(
     async (input: InputOf<N>, request: string) => {
@@ -33,7 +34,15 @@ export function useDo<N extends DoName>(operation: N): Doing<N> {
     },
     [operation],
   );
-  const run = useCallback((input: InputOf<N>) => attempt(input, newRequestId()), [attempt]);
+  const run = useCallback(
+    (input: InputOf<N>) => {
+      const same = JSON.stringify(input);
+      const answer = underWay.current.get(same) ?? attempt(input, newRequestId());
+      underWay.current.set(same, answer);
+      return answer.finally(() => underWay.current.delete(same));
+    },
+    [attempt],
+  );
   const again = useCallback(
     async () => (last.current ? attempt(last.current.input, last.current.request) : null),
     [attempt],
