@@ -15,7 +15,7 @@ export function HoursOn({ job }: { readonly job: CloseOutJob }) {
   const charged = text(hours.charged);
   return (
     <section className="hours-on" aria-label={t('closeOut.hoursOn', { letter })}>
-      <h3>{t('closeOut.hoursOn', { letter })}</h3>
+      <h2>{t('closeOut.hoursOn', { letter })}</h2>
       <HoursBar
         rows={hours.people.map((one) => ({
           key: one.personId,

@@ -36,7 +36,7 @@ export function HandOver({ order, onDone }: { readonly order: Order; readonly on
   const to = typed ?? (open > 0 ? '' : order.customer.name);
   const go = async () => {
     setNobody(to.trim() === '');
-    if (to.trim() === '') return;
+    if (to.trim() === '' || hand.busy) return;
     const answer = await hand.run({ id: order.id, revision: order.revision, to });
     if (answer.ok) onDone?.();
   };

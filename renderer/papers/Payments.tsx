@@ -1,4 +1,4 @@
-import { type Ref, useState } from 'react';
+import { useState } from 'react';
 import { PaperLink } from '../parts/PaperLink.tsx';
 import { invoiceOf, type Order } from '../sheet/order.ts';
 import { useNow } from '../state/now.ts';
@@ -7,18 +7,18 @@ import { amountText } from '../words/figures.ts';
 import { t, tMaybe } from '../words/t.ts';
 import { nearText } from '../words/times.ts';
 import { type PaymentKind, usualKind } from './payment-sums.ts';
-import { TakeMoney } from './TakeMoney.tsx';
+import { TakeMoney, type Taken } from './TakeMoney.tsx';
 
 interface Props {
   readonly order: Order;
   readonly onTaken?: () => void;
-  readonly amountRef?: Ref<HTMLInputElement>;
 }
 
 /** What was paid and what is open, and the form for what comes next: a deposit before the invoice, then what is open. */
-export function Payments({ order, onTaken, amountRef }: Props) {
+export function Payments({ order, onTaken }: Props) {
   const writing = useWriting();
   const now = useNow(60_000);
+  const [taken, setTaken] = useState<Taken | null>(null);
   const [asked, setAsked] = useState<PaymentKind | null>(null);
   const invoiced = invoiceOf(order) !== undefined;
   const balance = order.balance ?? 0;
@@ -60,9 +60,21 @@ export function Payments({ order, onTaken, amountRef }: Props) {
           key={kind}
           order={order}
           kind={kind}
-          {...(onTaken === undefined ? {} : { onTaken })}
-          {...(amountRef === undefined ? {} : { amountRef })}
+          onTaken={(now) => {
+            setTaken(now);
+            onTaken?.();
+          }}
         />
+      )}
+      {taken === null ? null : (
+        <p role="status">
+          {t(taken.back ? 'papers.givenBack' : 'papers.taken', {
+            sum: amountText(taken.sum, writing),
+            receipt: taken.receipt,
+          })}{' '}
+          {taken.change > 0 ? t('papers.changeGiven', { sum: amountText(taken.change, writing) }) : ''}{' '}
+          <PaperLink paperId={taken.receiptPaperId}>{t('papers.printReceipt')}</PaperLink>
+        </p>
       )}
       {invoiced || balance >= 0 ? null : (
         <p className="pay-open">

@@ -1,8 +1,7 @@
-import { type Ref, useState } from 'react';
+import { useState } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
-import { PaperLink } from '../parts/PaperLink.tsx';
 import { invoiceOf, type Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useShop, useWriting } from '../state/shop.ts';
@@ -18,20 +17,21 @@ const WAYS: readonly PaymentWay[] = ['cash', 'card', 'transfer'];
 interface Props {
   readonly order: Order;
   readonly kind: PaymentKind;
-  readonly onTaken?: () => void;
-  readonly amountRef?: Ref<HTMLInputElement>;
+  readonly onTaken: (taken: Taken) => void;
 }
 
-interface Taken {
+/** What just changed hands; sums in minor units. */
+export interface Taken {
   readonly sum: number;
   readonly receipt: number;
   readonly receiptPaperId: string;
+  /** Of cash, given back over the counter. */
   readonly change: number;
   readonly back: boolean;
 }
 
 /** Takes money, or gives it back: how, how much, and for cash what was handed over and the change. */
-export function TakeMoney({ order, kind, onTaken, amountRef }: Props) {
+export function TakeMoney({ order, kind, onTaken }: Props) {
   const writing = useWriting();
   const cashStep = useShop()?.settings?.cashStep ?? 1;
   const take = useDo('payment.take');
@@ -40,7 +40,6 @@ export function TakeMoney({ order, kind, onTaken, amountRef }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
   const [given, setGiven] = useState('');
   const [unread, setUnread] = useState(false);
-  const [taken, setTaken] = useState<Taken | null>(null);
   const usual = kind === 'deposit' ? null : Math.abs(balance);
   const text = typed ?? amountText(usual, writing);
   const amount = readAmount(text, writing);
@@ -51,7 +50,7 @@ export function TakeMoney({ order, kind, onTaken, amountRef }: Props) {
   const go = async () => {
     const readable = amount !== null && amount >= 1;
     setUnread(!readable);
-    if (!readable || change < 0) return;
+    if (!readable || change < 0 || take.busy) return;
     const answer = await take.run({
       orderId: order.id,
       kind,
@@ -61,10 +60,9 @@ export function TakeMoney({ order, kind, onTaken, amountRef }: Props) {
     });
     if (!answer.ok) return;
     const { handed: sum, receiptNumber, receiptPaperId } = answer.output;
-    setTaken({ sum, receipt: receiptNumber, receiptPaperId, change, back: kind === 'refund' });
     setTyped(null);
     setGiven('');
-    onTaken?.();
+    onTaken({ sum, receipt: receiptNumber, receiptPaperId, change, back: kind === 'refund' });
   };
   return (
     <form
@@ -90,7 +88,6 @@ export function TakeMoney({ order, kind, onTaken, amountRef }: Props) {
           figure
           inputMode="decimal"
           error={unread ? t('sheet.unread', { label: t('sheet.payAmount') }) : null}
-          {...(amountRef === undefined ? {} : { ref: amountRef })}
         />
         {way === 'cash' && kind !== 'refund' ? (
           <Field
@@ -115,16 +112,6 @@ export function TakeMoney({ order, kind, onTaken, amountRef }: Props) {
         </p>
       )}
       {change > 0 ? <p className="semi">{t('papers.change', { sum: amountText(change, writing) })}</p> : null}
-      {taken === null ? null : (
-        <p role="status">
-          {t(taken.back ? 'papers.givenBack' : 'papers.taken', {
-            sum: amountText(taken.sum, writing),
-            receipt: taken.receipt,
-          })}{' '}
-          {taken.change > 0 ? t('papers.changeGiven', { sum: amountText(taken.change, writing) }) : ''}{' '}
-          <PaperLink paperId={taken.receiptPaperId}>{t('sheet.receipt')}</PaperLink>
-        </p>
-      )}
       <Wrong error={take.error} />
     </form>
   );

@@ -61,7 +61,7 @@ test('axe finds nothing on the bench, nor where it closes out', async ({ garage,
   await field(page, t('bench.hoursWorked')).fill('some');
   await page.getByRole('button', { name: t('bench.correct') }).click();
   await expectAxeClean(page, 'the bench, a forgotten clock');
-  await page.getByRole('button', { name: `B ${SWAP_TITLE}` }).click();
+  await page.getByRole('button', { name: `B ${SWAP_TITLE}`, exact: true }).click();
   await expect(page.getByRole('region', { name: t('bench.procedure') })).toBeVisible();
   await expectAxeClean(page, 'the bench, a procedure');
   await openOrder(page, garage, id, 'close-out');

@@ -24,6 +24,7 @@ export const papers = {
   change: 'Change {sum}',
   short: '{sum} short. Take what there is as a part: write it as the amount.',
   taken: '{sum} taken, receipt {receipt}.',
+  printReceipt: 'Print the receipt',
   givenBack: '{sum} given back, receipt {receipt}.',
   changeGiven: 'Change {sum}.',
   nothingOpen: 'Nothing is open.',
