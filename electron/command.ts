@@ -13,7 +13,7 @@ import type { Counter } from './counter.ts';
 import { shopFolder } from './folder.ts';
 import { HELP } from './help.ts';
 import { sayProblem } from './problem-words.ts';
-import { sayBroughtBack, sayCopies, sayError, sayFault, sayWarning } from './words.ts';
+import { ASK_FOR_LAST_INVOICE, sayBroughtBack, sayCopies, sayError, sayFault, sayWarning } from './words.ts';
 
 /** What the command line needs of the machine. */
 export interface Surroundings {
@@ -115,7 +115,8 @@ async function run(
       const lastInvoice = lastInvoiceOf(flags);
       const back = await around.restore(folder, first, lastInvoice);
       around.out(JSON.stringify({ ok: true, output: { shop: folder, ...back } }));
-      around.err(sayBroughtBack(back, folder, lastInvoice));
+      around.err(sayBroughtBack(back, folder));
+      if (lastInvoice === null && back.numbers !== null) around.err(ASK_FOR_LAST_INVOICE);
       return 0;
     }
     default:

@@ -1,10 +1,11 @@
 // The desktop's entry, bundled by vite.main.config.ts and run by Electron only. Never run where this is built.
 import { join } from 'node:path';
 import { app, BrowserWindow, dialog, ipcMain, protocol, session, shell } from 'electron';
+import { copiesOf } from './copies.ts';
 import { runDesktop } from './desktop.ts';
 import { shopFolder } from './folder.ts';
 import { openWithDoor } from './open.ts';
-import { sayFault } from './words.ts';
+import { sayCopies, sayFault } from './words.ts';
 
 const folder = shopFolder(undefined);
 const built = import.meta.dirname;
@@ -21,6 +22,6 @@ runDesktop(
         practice: process.env.CROWNWHEEL_PRACTICE === '1',
         root: join(built, '../renderer'),
       }),
-    tell: (fault) => dialog.showErrorBox('Crownwheel', sayFault(fault, folder)),
+    tell: (fault) => dialog.showErrorBox('Crownwheel', `${sayFault(fault, folder)}\n\n${sayCopies(copiesOf(folder))}`),
   },
 );

@@ -113,6 +113,10 @@ export function sayCopies(copies: readonly ShopCopy[]): string {
   ].join('\n');
 }
 
+/** What to say where nobody gave the last number on paper. */
+export const ASK_FOR_LAST_INVOICE =
+  'If a later invoice number stands on paper, bring the copy back again with --last-invoice and that number.';
+
 /** When a copy was made and how far it goes. */
 export function sayCopy({ name, trail, bytes }: ShopCopy): string {
   const named = readCopyName(name);
@@ -121,18 +125,16 @@ export function sayCopy({ name, trail, bytes }: ShopCopy): string {
   return `${when}${trail === null ? '' : `, up to number ${trail} in the trail`}, ${size}`;
 }
 
-/** What bringing back a copy did, and which numbers come next. */
-export function sayBroughtBack({ kept, numbers }: BroughtBack, folder: string, lastInvoice: number | null): string {
+/** What bringing back a copy did, and which invoice numbers come next. */
+export function sayBroughtBack({ kept, numbers }: BroughtBack, folder: string): string {
   const said = [`The copy is in place in ${folder}.`];
   if (kept !== null) said.push(`The shop as it was is kept in ${kept}.`);
   if (numbers !== null) {
     const { copied, next } = numbers;
     said.push(
-      `${copied === null ? 'The copy holds no invoice' : `Its last invoice is ${copied}`}; the next is ${next}.`,
+      `${copied === null ? 'The copy holds no invoice' : `The copy's last invoice is ${copied}`}; the next is ${next}.`,
     );
-    if (lastInvoice === null)
-      said.push('If a later number stands on paper, bring the copy back again with --last-invoice and that number.');
-    else if (copied !== null && next > copied + 1)
+    if (copied !== null && next > copied + 1)
       said.push(
         `${copied + 1 === next - 1 ? `${next - 1} was` : `${copied + 1} to ${next - 1} were`} printed after the copy: key the work in again from paper.`,
       );
