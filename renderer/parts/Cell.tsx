@@ -33,6 +33,9 @@ interface Props {
   readonly type?: 'text' | 'datetime-local' | 'date';
 }
 
+/** More than any cell takes, so that it is still said to be too long; no more than the browser draws at once. */
+const SIGNS_MOST = 20_000;
+
 /** One cell of the sheet: Tab next, Enter next line, Esc restores; saved on leaving; what goes wrong stands under it. */
 export function Cell(props: Props) {
   const { label, value, save, figure = false, readOnly = false, rest } = props;
@@ -104,6 +107,7 @@ export function Cell(props: Props) {
         list={props.list}
         value={shown}
         autoComplete="off"
+        maxLength={SIGNS_MOST}
         onFocus={() => {
           if (!readOnly) setTyping(true);
         }}

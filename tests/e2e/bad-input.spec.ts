@@ -1,4 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
+import { hrefOf } from '../../renderer/frame/router.ts';
 import { t } from '../../renderer/words/t.ts';
 import { expect, test } from './shop-fixture.ts';
 import { enter, field, openOrder, typeCell } from './window.ts';
@@ -61,13 +62,22 @@ test('ten megabytes pasted into a cell and into the complaint: a sentence, and t
   await openOrder(page, garage, id);
   const title = field(page, t('sheet.jobTitle', { letter: 'A' }));
   await paste(page, title, 'word '.repeat(MEGABYTES / 5));
-  await title.press('Tab');
-  await expect(title).toHaveAccessibleDescription(/./);
-  expect((await garage.order(id)).jobs[0]?.title).toBe('Find the whine');
+  await page.keyboard.press('Tab');
+  await expect(title).toHaveAccessibleDescription(
+    t('errors.bad-input-one', { problem: t('errors.problem-too-long', { most: 200 }) }),
+  );
+  await expect(title).toHaveValue(/^word word word/);
   await title.press('Escape');
   await expect(title).toHaveValue('Find the whine');
   await typeCell(page, t('sheet.jobTitle', { letter: 'A' }), 'Find the whine, again');
   await expect.poll(async () => (await garage.order(id)).jobs[0]?.title).toBe('Find the whine, again');
+  expect((await garage.order(id)).jobs[0]?.revision).toBe(2);
+
+  await page.goto(`${garage.door.host.address}/${hrefOf('today', 'book')}`);
+  await paste(page, field(page, t('intake.complaint')), 'word '.repeat(MEGABYTES / 5));
+  await expect(field(page, t('intake.complaint'))).toHaveValue(/^word word word/);
+  await field(page, t('intake.name')).fill('Ilse Vandermeer');
+  await expect(field(page, t('intake.name'))).toHaveValue('Ilse Vandermeer');
 });
 
 test('a plate of pictures and a promise for 1899: a sentence, and what was typed stays', async ({ garage, page }) => {
