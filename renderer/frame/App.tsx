@@ -1,4 +1,5 @@
 import { Suspense, useEffect, useState } from 'react';
+import type { OutputOf } from '../../core/contract/index.ts';
 import { Loading } from '../parts/Loading.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import { places, StartPlace } from '../places/index.ts';
@@ -16,6 +17,7 @@ import { listenToKeys, useKey } from './keys.ts';
 import { Rail } from './Rail.tsx';
 import { goTo, PLACES, type PlaceName, useRoute } from './router.ts';
 import { Top } from './Top.tsx';
+import { Warnings } from './Warnings.tsx';
 import { useLookOfMachine, useWidth } from './width.ts';
 
 /** The whole window: first start, who is working, or the frame with its place. */
@@ -42,7 +44,7 @@ export function App() {
     );
   if (person === undefined) return null;
   if (person === null) return <Enter />;
-  return <Framed practice={shop.data.practice} away={shop.error ?? error} />;
+  return <Framed practice={shop.data.practice} warnings={shop.data.warnings} away={shop.error ?? error} />;
 }
 
 function Message({ words }: { readonly words: string }) {
@@ -54,7 +56,13 @@ function Message({ words }: { readonly words: string }) {
   );
 }
 
-function Framed({ practice, away }: { readonly practice: boolean; readonly away: CallError | null }) {
+interface FramedProps {
+  readonly practice: boolean;
+  readonly warnings: OutputOf<'shop.get'>['warnings'];
+  readonly away: CallError | null;
+}
+
+function Framed({ practice, warnings, away }: FramedProps) {
   const route = useRoute();
   const tablet = useWidth().width === 'tablet';
   const [placesShown, showPlaces] = useState(false);
@@ -73,6 +81,7 @@ function Framed({ practice, away }: { readonly practice: boolean; readonly away:
       <Top placesShown={placesShown} onPlaces={() => showPlaces(!placesShown)} />
       <main className="main" aria-label={t(`frame.${route.place}`)}>
         {practice ? <p className="practice">{t('frame.practice')}</p> : null}
+        <Warnings warnings={warnings} />
         {away === null ? null : <Notice>{errorSentence(away)}</Notice>}
         <Fault where={window.location.hash}>
           <Suspense fallback={<Loading rows={8} />}>

@@ -22,6 +22,7 @@ import { shop } from './en/shop.ts';
 import { start } from './en/start.ts';
 import { stock } from './en/stock.ts';
 import { today } from './en/today.ts';
+import { warnings } from './en/warnings.ts';
 
 /** Every word shown, in English, by the place that shows it. */
 export const en = {
@@ -49,4 +50,5 @@ export const en = {
   start,
   stock,
   today,
+  warnings,
 };
