@@ -56,7 +56,7 @@ export const listHandlers: Handlers = {
     for (const id of await ordersOf(context, which, text, before, most)) {
       const loaded = await loadOrder(context, id);
       const reckoned = reckonOrder(loaded, settings);
-      const next = nextOf(loaded, reckoned, context.now, context.today);
+      const next = nextOf(loaded, reckoned, context);
       if (which === 'unpaid' && next.what !== 'pay' && next.what !== 'pay-and-collect') continue;
       rows.push({
         id,
@@ -68,9 +68,7 @@ export const listHandlers: Handlers = {
         titles: loaded.jobs.map((job) => job.title),
         gross: context.seesPrices ? reckoned.totals.gross : null,
         promiseAt: loaded.order.promise_at,
-        next: context.seesPrices
-          ? next
-          : { ...next, with: Object.fromEntries(Object.entries(next.with).filter(([key]) => key !== 'balance')) },
+        next,
       });
     }
     return { rows };

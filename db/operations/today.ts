@@ -26,11 +26,8 @@ export const todayHandlers: Handlers = {
     const rows = [];
     for (const { id } of [...ids, ...unpaid]) {
       const loaded = await loadOrder(context, id);
-      const next = nextOf(loaded, reckonOrder(loaded, settings), context.now, context.today);
+      const next = nextOf(loaded, reckonOrder(loaded, settings), context);
       if (next.whose === 'nobody') continue;
-      const figures = context.seesPrices
-        ? next.with
-        : Object.fromEntries(Object.entries(next.with).filter(([key]) => key !== 'balance'));
       rows.push({
         orderId: id,
         number: loaded.order.number,
@@ -41,7 +38,7 @@ export const todayHandlers: Handlers = {
         titles: loaded.jobs.map((job) => job.title),
         promiseAt: loaded.order.promise_at,
         promiseWords: loaded.order.promise_words,
-        next: { ...next, with: figures },
+        next,
         clocks: loaded.running.map((clock) => ({
           person: loaded.people.get(clock.person_id)?.name ?? '',
           on: clock.on_at,

@@ -3,6 +3,7 @@ import { missingEntries, type TorqueGroup } from '../../core/bench/torque.ts';
 import type { bookJobContent } from '../../core/contract/bench.ts';
 import { type NextMove, nextMove } from '../../core/order/next.ts';
 import { type Stop, stopsOf } from '../../core/order/stops.ts';
+import type { Context } from '../context.ts';
 import type { Loaded } from './load.ts';
 import { balanceOf, letterOf, type Reckoned } from './reckon.ts';
 
@@ -85,8 +86,12 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boo
   });
 }
 
-/** Whose move it is on this order, worked out from its rows. */
-export function nextOf(loaded: Loaded, reckoned: Reckoned, now: number, today: string): NextMove {
+/** Whose move it is on this order, worked out from its rows; without the sum that is owed for whoever may not see prices. */
+export function nextOf(
+  loaded: Loaded,
+  reckoned: Reckoned,
+  { now, today, seesPrices }: Pick<Context, 'now' | 'today' | 'seesPrices'>,
+): NextMove {
   const quote = loaded.papers.findLast((paper) => paper.kind === 'quote');
   const invoice = loaded.papers.findLast((paper) => paper.kind === 'invoice');
   const waits = loaded.awaited
@@ -108,7 +113,7 @@ export function nextOf(loaded: Loaded, reckoned: Reckoned, now: number, today: s
         !loaded.lines.some((line) => line.job_id === job.id && line.kind === 'labour'),
     );
   const { order } = loaded;
-  return nextMove(
+  const next = nextMove(
     {
       openedAt: order.opened_at,
       arrivedAt: order.arrived_at,
@@ -145,4 +150,7 @@ export function nextOf(loaded: Loaded, reckoned: Reckoned, now: number, today: s
     },
     now,
   );
+  if (seesPrices) return next;
+  const { balance: _, ...figures } = next.with;
+  return { ...next, with: figures };
 }

@@ -227,7 +227,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
       : [],
     balance: seen(balanceOf(loaded)),
     declinedBefore: await declinedOfCar(context, car.id, order.id),
-    next: nextOf(loaded, reckoned, context.now, context.today),
+    next: nextOf(loaded, reckoned, context),
     stops: stopsOfOrder(loaded, reckoned, context.seesPrices),
   };
 }

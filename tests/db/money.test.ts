@@ -124,3 +124,12 @@ describe('what is owed and what came in', () => {
     expect(await toSend()).toEqual([['receipt', null, 'Agnes Pell']]);
   });
 });
+
+test('a mechanic is told whose move it is, not how much is owed', async () => {
+  const { id, bill } = await invoiced('KTB 4471', 'Ilse Vandermeer');
+  await bill();
+  const seen = async (who: string) => (await garage.did(who, 'order.get', { id })).next;
+  expect(await seen('Desk')).toMatchObject({ what: 'pay-and-collect', with: { balance: 12_000 } });
+  expect(await seen('Runa')).toMatchObject({ what: 'pay-and-collect', with: {} });
+  expect(Object.keys((await seen('Runa')).with)).not.toContain('balance');
+});
