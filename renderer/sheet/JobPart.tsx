@@ -27,6 +27,13 @@ export function JobPart({ order, job, locked, current, onCurrent }: Props) {
   const [more, setMore] = useState(false);
   const takeOut = useDo('job.takeOut');
   const moveOut = useDo('job.moveOut');
+  const marks = [
+    ...(job.kind === 'charged' ? [] : [t(`sheet.jobKind-${job.kind}`), job.bearer]),
+    job.fixedPrice === null ? '' : t('sheet.fixedPrice'),
+    job.given ? t('sheet.given', { why: job.giveWhy }) : '',
+    job.offered && !job.covered ? t('sheet.offered') : '',
+    job.answer === 'no' || job.answer === 'later' ? t(`sheet.answer-${job.answer}`) : '',
+  ].filter((mark) => mark !== '');
   const kinds = LINE_KINDS.filter((kind) => job.lines.some((line) => line.kind === kind));
   return (
     <section
@@ -44,13 +51,7 @@ export function JobPart({ order, job, locked, current, onCurrent }: Props) {
           save={(title, revision) => save('job.change', { id: job.id, revision, change: { title } })}
           inRow={(row) => String(row.title)}
         />
-        {job.kind === 'charged' ? null : (
-          <em>{[t(`sheet.jobKind-${job.kind}`), job.bearer].filter((one) => one !== '').join(', ')}</em>
-        )}
-        {job.fixedPrice === null ? null : <em>{t('sheet.fixedPrice')}</em>}
-        {job.given ? <em>{t('sheet.given', { why: job.giveWhy })}</em> : null}
-        {job.offered && !job.covered ? <em>{t('sheet.offered')}</em> : null}
-        {job.answer === 'no' || job.answer === 'later' ? <em>{t(`sheet.answer-${job.answer}`)}</em> : null}
+        {marks.length === 0 ? null : <em>{marks.join(', ')}</em>}
         <b className="figure">
           <MoneyText amount={job.amount} reckoning={jobReckoning(order, job)} />
         </b>

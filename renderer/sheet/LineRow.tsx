@@ -38,7 +38,17 @@ export function LineRow({ order, line, locked }: Props) {
     return change(revision, inBook ? { book: read.quantity, unit } : { quantity: read.quantity, unit });
   };
   const people = line.people.length > 0 ? t('sheet.lineHours', { hours: hoursText(line, writing) }) : '';
-  const notes = [line.partNumber, people, line.condition ? t(`sheet.condition-${line.condition}`) : '', line.supplier];
+  const shared =
+    inBook && line.charged !== line.book
+      ? t('edit.chargedHours', { charged: quantityText(line.charged, line.unit, writing) })
+      : '';
+  const notes = [
+    line.partNumber,
+    people,
+    shared,
+    line.condition ? t(`sheet.condition-${line.condition}`) : '',
+    line.supplier,
+  ];
   return (
     <div className={line.given ? 'ln given' : 'ln'}>
       <span className="ln-words">

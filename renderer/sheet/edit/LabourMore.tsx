@@ -99,7 +99,7 @@ export function LabourMore({ order, line }: { readonly order: Order; readonly li
                 charged: hours(line.charged),
               })
           : t(line.billing === 'clocked' ? 'edit.asClocked' : 'edit.asTyped', { charged: hours(line.charged) })}{' '}
-        {t('edit.clockedSoFar', { hours: hours(Math.round(((job?.clockedMinutes ?? 0) * 1000) / 60)) })}
+        {t('edit.clockedSoFar', { hours: hours(Math.round(((job?.clockedMinutes ?? 0) * 100) / 60) * 10) })}
       </p>
     </>
   );

@@ -5,7 +5,7 @@ import { t } from '../../words/t.ts';
 import { nearText } from '../../words/times.ts';
 import type { Order } from '../order.ts';
 import { MovedLines, moreText } from '../yes/MovedLines.tsx';
-import { movedJob, type Quote } from '../yes/moved.ts';
+import { movedFrom, type Quote } from '../yes/moved.ts';
 
 /** What moved on the sheet since the last version of its quote. */
 export function SinceQuote({ order, quote }: { readonly order: Order; readonly quote: Quote | null }) {
@@ -15,7 +15,7 @@ export function SinceQuote({ order, quote }: { readonly order: Order; readonly q
   const jobs = order.jobs.filter(
     (job) => job.amount !== null && !job.offered && job.answer !== 'no' && job.answer !== 'later',
   );
-  const moved = jobs.map((job) => movedJob(order, job, quote)).filter((one) => one.isNew || one.moved.length > 0);
+  const moved = jobs.map((job) => movedFrom(job, quote, null)).filter((one) => one.isNew || one.moved.length > 0);
   const gone = quote.jobs.filter((was) => !jobs.some((job) => job.id === was.jobId));
   const gross = order.yes.onSheet ?? 0;
   return (

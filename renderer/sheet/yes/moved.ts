@@ -35,11 +35,15 @@ export function versionSaidYesTo(order: Order, quotes: readonly Quote[]): Quote 
  * yes, and its lines count as they are.
  */
 export function movedJob(order: Order, job: Job, since: Quote | null): MovedJob {
+  return movedFrom(job, since, amountSaid(order, job));
+}
+
+/** What moved in a job since a version; `said` is what it came to when it was said yes to apart from that version. */
+export function movedFrom(job: Job, since: Quote | null, said: number | null): MovedJob {
   const before = since?.jobs.find((one) => one.jobId === job.id);
   const now = job.amount ?? 0;
   const lineNow = (line: Line) => ({ quantity: line.charged, amount: line.amount ?? 0 });
   if (before === undefined) {
-    const said = amountSaid(order, job);
     if (said === now)
       return { job, isNew: false, moved: [], same: { count: job.lines.length, amount: now }, was: now, now };
     const moved = job.lines.map((line) => ({

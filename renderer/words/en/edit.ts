@@ -34,6 +34,7 @@ export const edit = {
   bookWhole: '{book} in the book, all charged.',
   bookLess: '{book} in the book less {overlap} shared with {letter}: {charged} charged.',
   bookNotShared: '{book} in the book, all charged: {letter} is not done with it.',
+  chargedHours: '{charged} of it charged',
   asTyped: '{charged} charged, as typed.',
   asClocked: '{charged} charged, as clocked, to the tenth.',
   clockedSoFar: '{hours} clocked on the job so far.',
