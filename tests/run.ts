@@ -8,6 +8,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { findChromium, HOW_TO_GET_A_BROWSER } from '../electron/chromium.ts';
+import { prepareMachine } from './machine.ts';
 
 interface Counts {
   readonly passed: number;
@@ -52,15 +53,7 @@ function counted(suite: string, good: boolean, report: string, read: (figures: n
   note(suite, (good && ran) || counts.failed > 0 ? counts : { ...counts, failed: 1 });
 }
 
-/** A browser of this machine; on Debian, for root, it is installed where it is missing. */
-function browser(): string | null {
-  if (findChromium() === null && existsSync('/etc/debian_version') && process.getuid?.() === 0) {
-    console.log("No browser here: installing Debian's chromium.");
-    spawnSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
-    spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], { stdio: 'ignore' });
-  }
-  return findChromium();
-}
+prepareMachine((words) => console.log(words));
 
 check('format and lint', '@biomejs/biome/bin/biome', 'check', '.');
 check('types', 'typescript/bin/tsc', '--noEmit');
@@ -83,7 +76,7 @@ counted('tests', unitsGood, units, (figures: Record<string, number>) => ({
   skipped: (figures.numPendingTests ?? 0) + (figures.numTodoTests ?? 0),
 }));
 
-if (browser() === null) {
+if (findChromium() === null) {
   console.log(HOW_TO_GET_A_BROWSER);
   note('end to end, in the browser host', { passed: 0, failed: 1, skipped: 0 });
 } else {
