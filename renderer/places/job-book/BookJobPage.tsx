@@ -5,6 +5,7 @@ import { useKey } from '../../frame/keys.ts';
 import { goTo, hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
+import { UndoLine } from '../../parts/UndoLine.tsx';
 import { useSession } from '../../state/session.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { useDo } from '../../state/use-do.ts';
@@ -41,10 +42,17 @@ export function BookJobPage({ kept }: Props) {
   const changed = draft !== undefined;
   const meanwhile = draft !== undefined && draft.basedOn !== version;
 
+  const [gone, setGone] = useState<{ readonly words: string; readonly content: Content } | null>(null);
   const change = (now: (content: Content) => Content) => {
     const standing = draftNow(key) ?? { basedOn: version, content };
     keepDraft(key, { ...standing, content: now(standing.content) });
     setSaid('');
+    setGone(null);
+  };
+  const takeOut = (words: string, now: (content: Content) => Content) => {
+    const before = draftNow(key)?.content ?? content;
+    change(now);
+    setGone({ words, content: before });
   };
   const keep = async (over = false) => {
     // What is still being typed goes into the draft first.
@@ -56,6 +64,7 @@ export function BookJobPage({ kept }: Props) {
     const answer = await save.run({ id: kept?.id ?? null, basedOn, content: now.content });
     if (!answer.ok) return;
     dropDraft(key);
+    setGone(null);
     setSaid(t('jobBook.kept', { n: answer.output.version }));
     if (kept === null) goTo('job-book', answer.output.id);
   };
@@ -63,9 +72,11 @@ export function BookJobPage({ kept }: Props) {
     dropDraft(key);
     save.clear();
     setOpen(null);
+    setGone(null);
     setSaid(t('jobBook.dropped'));
     if (kept === null) goTo('job-book');
   };
+  useKey('Ctrl+Z', () => gone !== null && change(() => gone.content), gone !== null);
   useKey('Ctrl+Enter', () => void keep(), mayChange);
   const onSource = () => {
     const field = document.querySelector('.book-source-cell input');
@@ -74,12 +85,13 @@ export function BookJobPage({ kept }: Props) {
   const untitled = content.title.trim() === '' ? t('jobBook.titleNeeded') : null;
 
   return (
-    <JobHere value={{ content, change: mayChange ? change : null }}>
+    <JobHere value={{ content, change: mayChange ? change : null, takeOut: mayChange ? takeOut : null }}>
       <div className="page book-page">
         <div className="book-left">
           <h1 className="aloud">{content.title === '' ? t('jobBook.newJob') : content.title}</h1>
           <JobCell
-            className="book-title"
+            className={content.title.length > 36 ? 'book-title long' : 'book-title'}
+            autoFocus={kept === null && content.title === ''}
             label={t('jobBook.titleCell')}
             placeholder={t('jobBook.titleHint')}
             value={content.title}
@@ -114,7 +126,13 @@ export function BookJobPage({ kept }: Props) {
             <PutOn bookJobId={kept.id} onClose={() => setPutting(false)} />
           ) : (
             <>
-              <b>{t('jobBook.keepsVersion')}</b>
+              {gone === null ? (
+                <b>{t('jobBook.keepsVersion')}</b>
+              ) : (
+                <UndoLine gone={gone.words} last onUndo={() => change(() => gone.content)}>
+                  {t('jobBook.wasTakenOut')}
+                </UndoLine>
+              )}
               <span role="status">{said}</span>
               {meanwhile ? <span className="in-stop"> {t('jobBook.meanwhile', { n: version })}</span> : null}
               {meanwhile ? null : <NotSaved error={save.error} onAgain={() => void save.again()} />}

@@ -33,7 +33,6 @@ export function Lines() {
         <span className="figure">{t('jobBook.quantity')}</span>
         <span className="figure">{t('jobBook.each')}</span>
         <span className="figure">{t('jobBook.sum')}</span>
-        <span />
       </div>
       <datalist id={numbers}>
         {parts.map((part) => (
@@ -105,7 +104,6 @@ function Hours({ sum, rate }: { readonly sum: string; readonly rate: string }) {
         />
         <span className="figure ink-2">{rate}</span>
         <span className="figure">{sum}</span>
-        <span />
       </div>
       <div className="book-line">
         <span>{t('jobBook.people')}</span>
@@ -116,7 +114,6 @@ function Hours({ sum, rate }: { readonly sum: string; readonly rate: string }) {
           read={(text, now) => (/^[1-6]$/.test(text.trim()) ? { ...now, people: Number(text) } : null)}
           wrong={t('jobBook.peopleWrong')}
         />
-        <span />
         <span />
         <span />
       </div>
@@ -138,33 +135,19 @@ interface LineProps {
 }
 
 function LineOf({ line, at, parts, numbers, sum }: LineProps) {
-  const { change } = useJob();
+  const { change, takeOut } = useJob();
   const writing = useWriting();
   const each = eachOf(line, parts);
   const part = parts.find((one) => line.partNumber !== '' && one.number === line.partNumber);
   const unpriced = each === null && sum !== '';
   return (
     <div className="book-line">
-      <span className="book-line-words">
-        <JobCell
-          label={t('jobBook.wordsOf', { n: at + 1 })}
-          value={line.words}
-          read={(words, now) => (words.trim() === '' ? null : withLine(now, at, { words }))}
-          wrong={t('stock.needed')}
-        />
-        {line.kind === 'part' || line.kind === 'fluid' ? (
-          <JobCell
-            className="book-number"
-            label={t('jobBook.numberOf', { words: line.words })}
-            placeholder={change === null ? '' : t('jobBook.numberHint')}
-            value={line.partNumber}
-            list={numbers}
-            read={(partNumber, now) => withLine(now, at, { partNumber: partNumber.slice(0, 40) })}
-            wrong={t('shop.wordsWrong')}
-          />
-        ) : null}
-        {part?.oneTime ? <span className="one-time">{t('jobBook.oneTime')}</span> : null}
-      </span>
+      <JobCell
+        label={t('jobBook.wordsOf', { n: at + 1 })}
+        value={line.words}
+        read={(words, now) => (words.trim() === '' ? null : withLine(now, at, { words }))}
+        wrong={t('stock.needed')}
+      />
       <JobCell
         label={t('jobBook.quantityOf', { words: line.words })}
         figure
@@ -187,18 +170,32 @@ function LineOf({ line, at, parts, numbers, sum }: LineProps) {
         }}
         wrong={t('jobBook.eachWrong')}
       />
-      <span className={unpriced ? 'figure ink-3' : 'figure'}>{unpriced ? '' : sum}</span>
-      {change === null ? (
-        <span />
-      ) : (
-        <button
-          type="button"
-          className="link small"
-          aria-label={t('jobBook.takeOutOf', { words: line.words })}
-          onClick={() => change((now) => ({ ...now, lines: now.lines.filter((_, i) => i !== at) }))}
-        >
-          {t('jobBook.takeOut')}
-        </button>
+      <span className="figure">{unpriced ? '' : sum}</span>
+      {change === null && line.partNumber === '' ? null : (
+        <span className="book-line-more">
+          {line.kind === 'part' || line.kind === 'fluid' ? (
+            <JobCell
+              className="book-number"
+              label={t('jobBook.numberOf', { words: line.words })}
+              placeholder={change === null ? '' : t('jobBook.numberHint')}
+              value={line.partNumber}
+              list={numbers}
+              read={(partNumber, now) => withLine(now, at, { partNumber: partNumber.slice(0, 40) })}
+              wrong={t('shop.wordsWrong')}
+            />
+          ) : null}
+          {part?.oneTime ? <span className="book-mark one">{t('jobBook.oneTime')}</span> : null}
+          {takeOut === null ? null : (
+            <button
+              type="button"
+              className="link"
+              aria-label={t('jobBook.takeOutOf', { words: line.words })}
+              onClick={() => takeOut(line.words, (now) => ({ ...now, lines: now.lines.filter((_, i) => i !== at) }))}
+            >
+              {t('jobBook.takeOut')}
+            </button>
+          )}
+        </span>
       )}
     </div>
   );

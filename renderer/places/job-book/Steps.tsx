@@ -16,7 +16,7 @@ interface Props {
 
 /** The procedure: numbered steps, one open at a time. */
 export function Steps({ warnings, open, onOpen }: Props) {
-  const { content, change } = useJob();
+  const { content, change, takeOut } = useJob();
   const { steps } = content;
   const move = (n: number, by: -1 | 1) => {
     const to = n - 1 + by;
@@ -44,7 +44,10 @@ export function Steps({ warnings, open, onOpen }: Props) {
                 onMove={(by) => move(step.n, by)}
                 onClose={() => onOpen(null)}
                 onTakeOut={() => {
-                  change((now) => ({ ...now, steps: numbered(now.steps.filter((one) => one.n !== step.n)) }));
+                  takeOut?.(step.do, (now) => ({
+                    ...now,
+                    steps: numbered(now.steps.filter((one) => one.n !== step.n)),
+                  }));
                   onOpen(null);
                 }}
               />

@@ -48,9 +48,11 @@ export const oneTimeText = (parts: Step['oneTime']): string =>
 
 /** "1.1 L gear oil": litres and what. Null where it does not fit; undefined quantities are not taken. */
 export function readFluid(text: string): Fluid | null {
-  const match = /^([\d.,]+)\s*[Ll]?\s+(\S.{0,79})$/.exec(text.trim());
+  const match = /^([\d.,]+)\s*(?:[Ll]\s+|\s)(\S.{0,79})$/.exec(text.trim());
   const quantity = match === null ? null : parseQuantity(match[1] ?? '');
-  return match?.[2] === undefined || quantity === null || quantity <= 0 ? null : { what: match[2], quantity };
+  return match?.[2] === undefined || /^l$/i.test(match[2]) || quantity === null || quantity <= 0
+    ? null
+    : { what: match[2], quantity };
 }
 export const fluidText = (fluid: Step['fluidIn']): string =>
   fluid === null ? '' : `${formatQuantity(fluid.quantity, '.')} L ${fluid.what}`;

@@ -6,6 +6,8 @@ import type { Content } from './draft.ts';
 export interface WritingJob {
   readonly content: Content;
   readonly change: ((now: (content: Content) => Content) => void) | null;
+  /** The same for something that goes, told by its words so that it can be put back. */
+  readonly takeOut: ((words: string, now: (content: Content) => Content) => void) | null;
 }
 const Here = createContext<WritingJob | null>(null);
 export const JobHere = Here.Provider;
@@ -29,6 +31,7 @@ interface Props {
   readonly placeholder?: string;
   readonly className?: string;
   readonly list?: string;
+  readonly autoFocus?: boolean;
 }
 
 /** A cell of the job; what is typed goes into the draft on leaving it. */
