@@ -18,7 +18,7 @@ export function CloseOutSheet({ order, closeOut }: { readonly order: Order; read
       <div className="sheet-body">
         <div className="sheet-column">
           {closeOut.jobs.map((job) => (
-            <HoursOn key={job.id} job={job} />
+            <HoursOn key={job.id} order={order} job={job} />
           ))}
           <table className="closing">
             <thead>

@@ -31,14 +31,14 @@ export function ClosingLine({ line, quoted, revision }: Props) {
     line.quoted === null && quoted ? t('closeOut.notQuoted') : '',
     overQuote > 0 ? t('closeOut.overQuote', { more: text(overQuote) }) : '',
     stray > 0 ? t('closeOut.usedMore', { more: text(stray) }) : '',
-    stray < 0 ? t('closeOut.usedLess', { less: text(-stray) }) : '',
+    stray < 0 ? (used === 0 ? t('closeOut.usedNone') : t('closeOut.usedLess', { less: text(-stray) })) : '',
     charge.given ? t('closeOut.given') : '',
   ].filter((note) => note !== '');
   return (
     <tr className={charge.given ? 'given' : undefined}>
       <td>
         {line.words} {notes.length === 0 ? null : <em className="closing-note">{notes.join(', ')}</em>}{' '}
-        {stray !== 0 && used !== null && revision !== undefined ? (
+        {stray !== 0 && used !== null && used > 0 && revision !== undefined ? (
           <button
             type="button"
             className="link small"

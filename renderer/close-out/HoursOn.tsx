@@ -1,11 +1,13 @@
 import { HoursBar } from '../parts/HoursBar.tsx';
+import type { Order } from '../sheet/order.ts';
 import { useWriting } from '../state/shop.ts';
 import { quantityText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 import { type CloseOutJob, hoursClocked, hoursShown } from './close-out.ts';
+import { MoveHours } from './MoveHours.tsx';
 
 /** Hours of a job, drawn for each mechanic with a tick at the quote, and in one sentence. */
-export function HoursOn({ job }: { readonly job: CloseOutJob }) {
+export function HoursOn({ order, job }: { readonly order: Order; readonly job: CloseOutJob }) {
   const writing = useWriting();
   const { hours, letter } = job;
   if (hours.people.length === 0) return null;
@@ -37,6 +39,7 @@ export function HoursOn({ job }: { readonly job: CloseOutJob }) {
         <b className="figure">{hours.quoted === null ? '' : figure(hours.quoted)}</b>
         <b className="figure">{figure(hours.clocked)}</b>
       </p>
+      <MoveHours order={order} jobId={job.id} />
     </section>
   );
 }

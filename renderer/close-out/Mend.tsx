@@ -4,6 +4,7 @@ import { Button } from '../parts/Button.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useNow } from '../state/now.ts';
+import { useSession } from '../state/session.ts';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
@@ -70,13 +71,18 @@ function StopClock({ order, person }: { readonly order: Order; readonly person: 
 function EndClock({ order, person }: { readonly order: Order; readonly person: string }) {
   const writing = useWriting();
   const now = useNow(60_000);
+  const me = useSession((session) => session.person);
   const corrected = new Set(order.clocks.map((one) => one.corrects));
   const entry = order.clocks.find((one) => one.person === person && one.off === null && !corrected.has(one.id));
   if (entry === undefined) return null;
   return (
     <>
       <p className="small ink-2">{t('closeOut.forgottenOn', { when: nearText(entry.on, writing, now) })}</p>
-      <CorrectClock entry={entry} onDone={() => {}} />
+      {me?.role === 'owner' || me?.personId === entry.personId ? (
+        <CorrectClock entry={entry} onDone={() => {}} />
+      ) : (
+        <p className="small">{t('closeOut.clockWho', { person })}</p>
+      )}
     </>
   );
 }

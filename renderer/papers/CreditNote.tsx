@@ -3,6 +3,7 @@ import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
 import { PaperLink } from '../parts/PaperLink.tsx';
 import { Tick } from '../parts/Tick.tsx';
+import { useFold, useUnfolded } from '../parts/unfolded.ts';
 import { invoiceOf, type Line, type Order } from '../sheet/order.ts';
 import { readQuantity } from '../sheet/read-line.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
@@ -21,7 +22,7 @@ interface Made {
 /** Corrects an invoice: lines of it, whole or in part, are credited with a reason that is printed. */
 export function CreditNote({ order }: { readonly order: Order }) {
   const writing = useWriting();
-  const [open, setOpen] = useState(false);
+  const { open, unfold, fold, opener } = useFold();
   const [made, setMade] = useState<Made | null>(null);
   if (invoiceOf(order) === undefined) return null;
   return (
@@ -31,12 +32,12 @@ export function CreditNote({ order }: { readonly order: Order }) {
           order={order}
           onMade={(note) => {
             setMade(note);
-            setOpen(false);
+            fold();
           }}
-          onLeave={() => setOpen(false)}
+          onLeave={fold}
         />
       ) : (
-        <button type="button" className="link" onClick={() => setOpen(true)}>
+        <button ref={opener} type="button" className="link" onClick={unfold}>
           {t('sheet.creditOpen')}
         </button>
       )}
@@ -58,6 +59,7 @@ interface FormProps {
 
 function CreditForm({ order, onMade, onLeave }: FormProps) {
   const writing = useWriting();
+  const form = useUnfolded<HTMLFormElement>(onLeave);
   const credit = useDo('creditNote.issue');
   /** Quantities as typed, by line. */
   const [named, setNamed] = useState<Readonly<Record<string, string>>>({});
@@ -78,6 +80,7 @@ function CreditForm({ order, onMade, onLeave }: FormProps) {
     return left === null ? null : t('papers.creditLeft', { left: quantityText(left, line.unit, writing) });
   };
   const go = async () => {
+    if (credit.busy) return;
     setTried(true);
     const credited = chosen.flatMap(({ line }) => {
       const quantity = quantityOf(line);
@@ -93,6 +96,7 @@ function CreditForm({ order, onMade, onLeave }: FormProps) {
       <h3>{t('sheet.credit')}</h3>
       <p className="small ink-2">{t('papers.creditWhy')}</p>
       <form
+        ref={form}
         className="credit"
         onSubmit={(event) => {
           event.preventDefault();

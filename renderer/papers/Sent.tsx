@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { useFold, useUnfolded } from '../parts/unfolded.ts';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useNow } from '../state/now.ts';
@@ -19,7 +20,7 @@ interface Props {
 export function Sent({ order, paper }: Props) {
   const writing = useWriting();
   const now = useNow(60_000);
-  const [asking, setAsking] = useState(false);
+  const { open, unfold, fold, opener } = useFold();
   const last = paper.sent.at(-1);
   return (
     <div className="sent">
@@ -27,24 +28,26 @@ export function Sent({ order, paper }: Props) {
         {last === undefined
           ? t('papers.notSent')
           : t('papers.sentHow', { when: nearText(last.at, writing, now), how: last.how })}{' '}
-        {asking ? null : (
+        {open ? null : (
           <button
+            ref={opener}
             type="button"
             className="link small"
             aria-expanded={false}
             aria-label={`${t(last === undefined ? 'sheet.markSent' : 'papers.againSent')}: ${paperName(paper)}`}
-            onClick={() => setAsking(true)}
+            onClick={unfold}
           >
             {t(last === undefined ? 'sheet.markSent' : 'papers.againSent')}
           </button>
         )}
       </p>
-      {asking ? <HowSent order={order} paper={paper} onDone={() => setAsking(false)} /> : null}
+      {open ? <HowSent order={order} paper={paper} onDone={fold} /> : null}
     </div>
   );
 }
 
 function HowSent({ order, paper, onDone }: Props & { readonly onDone: () => void }) {
+  const form = useUnfolded<HTMLFieldSetElement>(onDone);
   const sent = useDo('paper.sent');
   const shop = useShop()?.settings?.name ?? '';
   const [other, setOther] = useState('');
@@ -61,7 +64,7 @@ function HowSent({ order, paper, onDone }: Props & { readonly onDone: () => void
   ];
   const subject = t('papers.mailSubject', { paper: paperName(paper), shop });
   return (
-    <fieldset className="how-sent">
+    <fieldset ref={form} className="how-sent">
       <legend className="small">{t('papers.howSent')}</legend>
       {ways.map((how) => (
         <Button key={how} small disabled={sent.busy} onClick={() => void say(how)}>
@@ -75,7 +78,7 @@ function HowSent({ order, paper, onDone }: Props & { readonly onDone: () => void
           void say(other);
         }}
       >
-        <Field label={t('papers.howOther')} value={other} onChange={setOther} maxLength={120} autoFocus />
+        <Field label={t('papers.howOther')} value={other} onChange={setOther} maxLength={120} />
         <Button small type="submit" disabled={sent.busy || other.trim() === ''}>
           {t('sheet.markSent')}
         </Button>

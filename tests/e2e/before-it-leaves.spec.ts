@@ -112,3 +112,32 @@ test('the desk may not let pass what is the owner’s; it says who can', async (
   await expect(field(before(page), t('closeOut.ownerReason'))).toHaveCount(0);
   await expect(make(page)).toHaveAccessibleDescription(`${t('parts.held')} ${t('held.mileage-out-missing')}`);
 });
+
+test('hours clocked on a covered job are moved to the one they belonged to, which then waits for its yes', async ({
+  garage,
+  page,
+}) => {
+  const id = await garage.booked();
+  const jobId = await garage.job(id);
+  await garage.yes(id);
+  await garage.did('Odile', 'clock.on', { jobId });
+  await garage.did('Odile', 'clock.off', {});
+  await garage.job(id, 'Look at the mounts');
+  await enter(page, garage);
+  await openOrder(page, garage, id, 'close-out');
+  const hours = page.getByRole('region', { name: t('closeOut.hoursOn', { letter: 'A' }) });
+  await hours.getByRole('button', { name: t('closeOut.moveHours') }).click();
+  await field(hours, t('closeOut.whyMoved')).fill('the mounts came first');
+  await expectAxeClean(page, 'hours being moved');
+  await hours.getByRole('button', { name: t('closeOut.moveThem') }).click();
+  await expect(page.getByRole('region', { name: t('closeOut.hoursOn', { letter: 'B' }) })).toBeVisible();
+  const { clocks, jobs } = await garage.order(id);
+  expect(clocks.map((entry) => [entry.jobId === jobs[1]?.id, entry.counts, entry.why])).toEqual([
+    [false, false, ''],
+    [true, true, 'the mounts came first'],
+  ]);
+  // It was worked on now, so it cannot be moved away any more.
+  await expect(
+    before(page).getByRole('button', { name: t('closeOut.moveOf', { letter: 'B' }) }),
+  ).toHaveAccessibleDescription(`${t('parts.held')} ${t('closeOut.workedOn')}`);
+});
