@@ -1,7 +1,7 @@
 import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import Database from 'better-sqlite3';
-import { codeOf, type Holder, mapSqliteError, ShopHeld } from './errors.ts';
+import { codeOf, type Holder, mapSqliteError, ShopHeld, ShopReadOnly } from './errors.ts';
 import { type ShopPaths, shopPaths } from './folder.ts';
 
 export interface HoldOptions {
@@ -41,6 +41,8 @@ function lockFile(paths: ShopPaths): Database.Database {
     return system;
   } catch (error) {
     system?.close();
+    // The folder was there a moment ago: where nothing can be made in it, it is read-only.
+    if (codeOf(error) === 'SQLITE_CANTOPEN') throw new ShopReadOnly(paths.folder, error);
     if (codeOf(error) !== 'SQLITE_BUSY') throw mapSqliteError(error, paths.lock);
     const holder = readHolder(paths.folder);
     throw new ShopHeld(holder && isDead(holder) ? null : holder, true);

@@ -1,14 +1,21 @@
+import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { listCopies } from '../../db/file/backup.ts';
 import { type ShopPaths, shopPaths } from '../../db/file/folder.ts';
+import { migrations } from '../../db/schema/migrations.ts';
+import { openShop } from '../../db/shop.ts';
 import { openWithDoor } from '../../electron/open.ts';
 import { practiceShop } from '../db/practice-shop.ts';
 import { runShop } from './run-shop.ts';
 
 let paths: ShopPaths;
 const shop = (...args: string[]) => runShop(paths.folder, args, { code: 'owner-code' });
+const later = [
+  ...migrations,
+  { version: migrations.length + 1, name: 'rehearsal', sql: 'CREATE TABLE rehearsal (id INTEGER PRIMARY KEY) STRICT' },
+];
 const outputOf = (out: string) => (JSON.parse(out) as { output: Record<string, unknown> }).output;
 
 beforeEach(async () => {
@@ -76,4 +83,34 @@ test('a log that went away is warned of with its figures', async () => {
   const told = await shop('call', 'shop.get', '{}');
   expect(told.code).toBe(0);
   expect(told.err).toContain('4 changes were answered as saved and are not in the file');
+});
+
+test('a shop of a later program, one that cannot be written and one that is gone each have their sentence', async () => {
+  await (await openShop({ folder: paths.folder, steps: later })).close();
+  expect(await shop('call', 'shop.get', '{}')).toMatchObject({
+    code: 2,
+    out: '',
+    err: expect.stringContaining('was made by a later version of Crownwheel. It was left as it is'),
+  });
+  rmSync(paths.database);
+  const gone = await shop('call', 'shop.get', '{}');
+  expect(gone).toMatchObject({ code: 2, out: '', err: expect.stringContaining('is not where it should be') });
+  // The copy that was made before its schema went on is offered.
+  expect(gone.err).toMatch(/up to number 1 in the trail/);
+  rmSync(paths.backups, { recursive: true });
+  expect((await shop('call', 'shop.get', '{}')).err).toContain('There is no copy in its backups folder');
+  expect(existsSync(paths.database)).toBe(false);
+});
+
+test('a folder that cannot be written is told at the start', async (context) => {
+  // Root may write what has no permission to be written: there the immutable flag is what stops it.
+  const isRoot = process.getuid?.() === 0;
+  const lock = (on: boolean) =>
+    isRoot
+      ? spawnSync('chattr', [on ? '+i' : '-i', paths.folder])
+      : spawnSync('chmod', [on ? 'a-w' : 'u+w', paths.folder]);
+  if (process.platform === 'win32' || lock(true).status !== 0) context.skip('a folder cannot be locked here');
+  const told = await shop('call', 'shop.get', '{}');
+  lock(false);
+  expect(told).toMatchObject({ code: 2, out: '', err: expect.stringContaining('cannot be written to') });
 });

@@ -209,6 +209,7 @@ export const shop = {
   'did-shop.rates': 'labour rates',
   'did-shop.bays': 'bays',
   'did-shop.setUp': 'garage opened',
+  'did-shop.restored': 'copy brought back',
   'did-shop.change': 'settings',
   'did-person.add': 'person added',
   'did-person.change': 'person changed',
