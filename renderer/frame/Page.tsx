@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 
 interface Props {
-  readonly title: string;
+  readonly title: ReactNode;
   /** One sentence beside the title. */
   readonly words?: ReactNode;
   /** Buttons at the right. */

@@ -11,6 +11,7 @@ import { AgreedRow } from './AgreedRow.tsx';
 import { CarRow } from './CarRow.tsx';
 import { DoorRow } from './DoorRow.tsx';
 import { type Draft, emptyDraft, errorsOf } from './draft.ts';
+import { knownCar, knownCustomer } from './known.ts';
 import { readBack } from './read-back.ts';
 import { SayRow } from './SayRow.tsx';
 import { Since } from './Since.tsx';
@@ -18,8 +19,13 @@ import { useBookIn } from './use-book-in.ts';
 import { WhenRow } from './WhenRow.tsx';
 import { WhoRow } from './WhoRow.tsx';
 
+interface Props {
+  /** Somebody or some car that the page begins with: 'car' or 'customer', and its id. */
+  readonly with?: readonly string[];
+}
+
 /** Booking a car in, in the order the talk goes. Ctrl Enter books; then the order opens. */
-export function BookIn() {
+export function BookIn({ with: [kind, id] = [] }: Props) {
   const shop = useShop();
   const writing = useWriting();
   const book = useBookIn();
@@ -32,6 +38,13 @@ export function BookIn() {
   };
 
   const error = book.stopped?.error ?? null;
+  useEffect(() => {
+    if (kind === undefined || id === undefined) return;
+    void (kind === 'car' ? knownCar(id) : knownCustomer(id, null)).then((known) => {
+      if (known !== null) setDraft((before) => ({ ...before, ...known }));
+    });
+  }, [kind, id]);
+
   const doubted = error?.code === 'held' && error.reasons.some((reason) => reason.what === 'mileage-lower');
   const errors = {
     ...(tried ? errorsOf(draft, writing) : {}),
@@ -45,8 +58,8 @@ export function BookIn() {
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.talk [aria-invalid="true"]')?.focus());
       return;
     }
-    const id = await book.run(draft);
-    if (id !== null) goTo('orders', id);
+    const orderId = await book.run(draft);
+    if (orderId !== null) goTo('orders', orderId);
   };
   useKey('Ctrl+Enter', () => void go());
   useEffect(() => {

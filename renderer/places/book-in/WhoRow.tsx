@@ -1,12 +1,12 @@
 import { useDeferredValue, useState } from 'react';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
-import { ask } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import type { Change, Draft, Errors } from './draft.ts';
+import { knownCar, knownCustomer } from './known.ts';
 import { Payer } from './Payer.tsx';
 import { Talk } from './Talk.tsx';
 
@@ -28,26 +28,9 @@ export function WhoRow({ draft, change, errors }: Props) {
     (hit, at) => (hit.kind === 'customer' || hit.kind === 'car') && all.findIndex((one) => one.id === hit.id) === at,
   );
 
-  const takeCustomer = async (id: string, carId: string | null) => {
-    const answer = await ask('customer.get', { id });
-    if (!answer.ok) return;
-    const { fields, cars } = answer.output;
-    const only = cars.length === 1 ? cars[0] : undefined;
-    const car = cars.find((one) => one.id === carId) ?? only;
-    change({
-      customerId: id,
-      ...{ phone: fields.phone, name: fields.name, tellBy: fields.tellBy },
-      carId: car?.id ?? null,
-      ...(car === undefined ? {} : { plate: car.plate, words: car.words, vin: car.vin, unit: car.unit }),
-    });
-  };
   const take = async (kind: string, id: string) => {
-    if (kind === 'customer') return takeCustomer(id, null);
-    const answer = await ask('car.get', { id });
-    if (!answer.ok) return;
-    const { owner, fields } = answer.output;
-    if (owner !== null) return takeCustomer(owner.id, id);
-    change({ carId: id, plate: fields.plate, words: fields.words, vin: fields.vin, unit: fields.unit });
+    const known = await (kind === 'customer' ? knownCustomer(id, null) : knownCar(id));
+    if (known !== null) change(known);
   };
   const type = (field: 'phone' | 'name') => (text: string) => {
     setTyped(text);

@@ -15,6 +15,8 @@ import { Talk } from '../book-in/Talk.tsx';
 
 type Reading = OutputOf<'car.get'>['readings'][number];
 
+const FEW = 5;
+
 interface Props {
   readonly id: string;
   readonly unit: 'km' | 'mi';
@@ -24,8 +26,16 @@ interface Props {
 /** The readings in their order, and a new one: read, told by the owner, or a clock that was replaced. */
 export function CarMileage({ id, unit, readings }: Props) {
   const writing = useWriting();
-  // Readings only grow at the end, so their place names them.
-  const rows = readings.map((reading, at) => ({ ...reading, key: `${at}` }));
+  const [all, showAll] = useState(false);
+  // Readings only grow at the end, so their place names them. One of the same day and figure says nothing new.
+  const told = readings
+    .map((reading, at) => ({ ...reading, key: `${at}` }))
+    .filter(({ on, reading, event }, at) => {
+      const before = readings[at - 1];
+      return event === 'replaced' || before === undefined || before.on !== on || before.reading !== reading;
+    })
+    .toReversed();
+  const rows = all ? told : told.slice(0, FEW);
   const distance = (figure: number) =>
     t(unit === 'km' ? 'cars.kilometres' : 'cars.miles', { figure: wholeText(figure, writing) });
   return (
@@ -47,6 +57,13 @@ export function CarMileage({ id, unit, readings }: Props) {
           </li>
         ))}
       </ul>
+      {rows.length === told.length ? null : (
+        <div>
+          <button type="button" className="link" onClick={() => showAll(true)}>
+            {t('cars.allReadings', { n: told.length })}
+          </button>
+        </div>
+      )}
       <NewReading id={id} />
     </Talk>
   );
@@ -107,7 +124,7 @@ function NewReading({ id }: { readonly id: string }) {
           error={wrong(newStart === null)}
         />
       ) : null}
-      <div>
+      <div className="car-form-go">
         <Button type="submit" disabled={record.busy}>
           {t('cars.write')}
         </Button>

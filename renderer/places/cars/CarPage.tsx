@@ -1,114 +1,104 @@
+import type { OutputOf } from '../../../core/contract/index.ts';
 import { Page } from '../../frame/Page.tsx';
-import { hrefOf } from '../../frame/router.ts';
-import { Cell } from '../../parts/Cell.tsx';
-import { act, ask } from '../../state/call.ts';
+import { goTo, hrefOf } from '../../frame/router.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Empty } from '../../parts/Empty.tsx';
+import { Loading } from '../../parts/Loading.tsx';
+import { Plate } from '../../parts/Plate.tsx';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
-import { amountText } from '../../words/figures.ts';
+import { amountText, wholeText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
-import { civilText, dayText } from '../../words/times.ts';
 import { Talk } from '../book-in/Talk.tsx';
-import { fieldSaver } from '../customers/field-saver.ts';
+import { CarFields } from './CarFields.tsx';
 import { CarMileage } from './CarMileage.tsx';
+import { askAgainPoints, aYear, goneSoFar, visitPoints } from './life.ts';
+import { MileageRuler } from './MileageRuler.tsx';
+import { PlateAndOwner } from './PlateAndOwner.tsx';
+import { DeclinedWork, Visits } from './Visits.tsx';
 import '../customers/list.css';
+import './car.css';
 
-const FIELDS = [
-  ['words', 'cars.words'],
-  ['vin', 'cars.vin'],
-  ['axleCode', 'cars.axle'],
-  ['note', 'cars.note'],
-] as const;
+type Car = OutputOf<'car.get'>;
 
-/** One car: what it is, its mileage, its visits and the work somebody said no to. */
+/** One car: its life on a ruler, its visits, what was said no to, what it is, its readings, owners and plates. */
 export function CarPage({ id }: { readonly id: string }) {
   const writing = useWriting();
-  const { data, error } = useAsk('car.get', { id });
+  const { data, error, loading } = useAsk('car.get', { id });
   if (data === undefined)
-    return <Page title={t('cars.title')}>{error ? <p role="alert">{errorSentence(error, writing)}</p> : null}</Page>;
-  const { fields, owner, visits, declined } = data;
-  const now = Date.now();
+    return (
+      <Page title={t('cars.title')}>
+        {error ? <Empty>{errorSentence(error, writing)}</Empty> : null}
+        {loading ? <Loading rows={8} /> : null}
+      </Page>
+    );
+  const { fields, owner } = data;
   return (
     <Page
-      title={`${fields.plate} ${fields.words}`.trim()}
-      words={owner === null ? t('cars.noOwner') : <a href={hrefOf('customers', owner.id)}>{owner.name}</a>}
+      title={
+        <>
+          {fields.plate === '' ? null : <Plate plate={fields.plate} big />} {fields.words}
+          {fields.year === null ? '' : `, ${fields.year}`}
+        </>
+      }
+      words={
+        <>
+          {owner === null ? t('cars.noOwner') : <a href={hrefOf('customers', owner.id)}>{owner.name}</a>}
+          {owner === null || owner.phone === '' ? null : `, ${owner.phone}`}
+        </>
+      }
+      actions={
+        <Button kind="go" onClick={() => goTo('today', 'book', 'car', id)}>
+          {t('cars.newOrder')}
+        </Button>
+      }
     >
-      <Talk head={t('cars.about')}>
-        <dl className="list-fields">
-          {FIELDS.map(([field, words]) => (
-            <div key={field}>
-              <dt>{t(words)}</dt>
-              <dd>
-                <Cell
-                  label={t(words)}
-                  value={fields[field]}
-                  save={fieldSaver(field, {
-                    row: data,
-                    send: ({ revision, fields }) => act('car.change', { id, revision, change: fields }),
-                    read: () => ask('car.get', { id }),
-                  })}
-                />
-              </dd>
-            </div>
-          ))}
-        </dl>
-      </Talk>
-      <Talk head={t('cars.visits')}>
-        {visits.length === 0 ? <p className="ink-2">{t('cars.noVisits')}</p> : null}
-        <ul className="list-rows">
-          {visits.map((visit) => (
-            <li key={visit.orderId}>
-              <div>
-                <a href={hrefOf('orders', visit.orderId)}>{t('cars.order', { number: visit.number })}</a>
-                <span>{dayText(visit.openedAt, writing, now)}</span>
-                <span>{visit.jobs.map((job) => `${job.letter} ${job.title}`).join(', ') || visit.complaint}</span>
-                <span className="figure">
-                  {visit.invoice === null ? null : amountText(visit.invoice.gross, writing)}
-                </span>
-              </div>
-            </li>
-          ))}
-        </ul>
-      </Talk>
-      {declined.length === 0 ? null : (
-        <Talk head={t('cars.declined')}>
-          <ul className="list-rows">
-            {declined.map((work) => (
-              <li key={work.decisionId + work.jobId}>
-                <div>
-                  <b>{work.title}</b>
-                  <span>{civilText(work.declinedOn, writing)}</span>
-                  <span>
-                    {work.unsafe ? <b className="in-stop">{t('cars.unsafe')} </b> : null}
-                    {work.risk === '' ? null : t('cars.risk', { risk: work.risk })}
-                  </span>
-                  <span className="figure">{amountText(work.amount, writing)}</span>
-                </div>
-              </li>
-            ))}
-          </ul>
-        </Talk>
+      <section className="car-part">
+        <h2>
+          {t('cars.life')} <span className="car-beside">{lifeWords(data, writing)}</span>
+        </h2>
+        <MileageRuler visits={visitPoints(data, writing.zone)} again={askAgainPoints(data)} unit={fields.unit} />
+      </section>
+      <section className="car-part">
+        <h2>
+          {t('cars.visits')} <span className="car-beside">{spentWords(data, writing)}</span>
+        </h2>
+        <Visits visits={data.visits} />
+      </section>
+      {data.declined.length === 0 ? null : (
+        <section className="car-part">
+          <h2>{t('cars.declined')}</h2>
+          <DeclinedWork works={data.declined} />
+        </section>
       )}
+      <Talk head={t('cars.about')}>
+        <CarFields car={data} />
+      </Talk>
       <CarMileage id={id} unit={fields.unit} readings={data.readings} />
       <Talk head={t('cars.owners')}>
-        <ul className="list-rows">
-          {[
-            ...data.owners.map((one) => ({ ...one, what: one.name })),
-            ...data.plates.map((one) => ({ ...one, what: one.plate })),
-          ].map((one) => (
-            <li key={one.what + one.from}>
-              <div>
-                <b>{one.what}</b>
-                <span>
-                  {one.to === null
-                    ? t('cars.from', { from: civilText(one.from, writing) })
-                    : t('cars.fromTo', { from: civilText(one.from, writing), to: civilText(one.to, writing) })}
-                </span>
-              </div>
-            </li>
-          ))}
-        </ul>
+        <PlateAndOwner car={data} />
       </Talk>
     </Page>
   );
+}
+
+type Writing = ReturnType<typeof useWriting>;
+
+function lifeWords(car: Car, writing: Writing): string {
+  const gone = goneSoFar(car);
+  if (gone === null) return t('cars.noReadings');
+  const distance = (figure: number) =>
+    t(car.fields.unit === 'km' ? 'cars.kilometres' : 'cars.miles', { figure: wholeText(figure, writing) });
+  const pace = aYear(car);
+  return pace === null ? distance(gone) : t('cars.lifeWords', { gone: distance(gone), pace: wholeText(pace, writing) });
+}
+
+function spentWords(car: Car, writing: Writing): string {
+  const n = car.visits.length;
+  const sums = car.visits.map((visit) => visit.invoice?.gross ?? 0);
+  const seen = car.visits.every((visit) => visit.invoice === null || visit.invoice.gross !== null);
+  const sum = sums.reduce((all, one) => all + one, 0);
+  if (n === 0) return '';
+  return seen && sum > 0 ? t('cars.visitsWorth', { n, sum: amountText(sum, writing) }) : t('cars.visitCount', { n });
 }

@@ -1,91 +1,153 @@
+import type { ReactNode } from 'react';
+import type { OutputOf } from '../../../core/contract/index.ts';
 import { Page } from '../../frame/Page.tsx';
-import { hrefOf } from '../../frame/router.ts';
-import { Cell } from '../../parts/Cell.tsx';
+import { goTo, hrefOf } from '../../frame/router.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Empty } from '../../parts/Empty.tsx';
+import { Loading } from '../../parts/Loading.tsx';
 import { Plate } from '../../parts/Plate.tsx';
-import { act, ask } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { dayText } from '../../words/times.ts';
-import { Talk } from '../book-in/Talk.tsx';
-import { fieldSaver } from './field-saver.ts';
+import { Note, Reach, Terms } from './CustomerFields.tsx';
+import { MayYes } from './MayYes.tsx';
 import './list.css';
+import './customer.css';
 
-const FIELDS = ['name', 'phone', 'phone2', 'email', 'tellBy', 'taxNumber', 'note'] as const;
+type Customer = OutputOf<'customer.get'>;
 
-/** One customer: who they are, their cars, their orders and what they owe. Each cell saves on leaving it. */
+/** One customer: how to reach them, who may say yes, their cars; what they owe, terms and orders. */
 export function CustomerPage({ id }: { readonly id: string }) {
   const writing = useWriting();
-  const { data, error } = useAsk('customer.get', { id });
+  const { data, error, loading } = useAsk('customer.get', { id });
   if (data === undefined)
     return (
-      <Page title={t('customers.title')}>{error ? <p role="alert">{errorSentence(error, writing)}</p> : null}</Page>
+      <Page title={t('customers.title')}>
+        {error ? <Empty>{errorSentence(error, writing)}</Empty> : null}
+        {loading ? <Loading rows={8} /> : null}
+      </Page>
     );
-  const { fields, cars, orders, owed } = data;
-  const now = Date.now();
-  const owing =
-    owed === null
-      ? ''
-      : owed > 0
-        ? t('customers.owed', { sum: amountText(owed, writing) })
-        : t('customers.owesNothing');
+  const { fields, cars, orders } = data;
   return (
-    <Page title={fields.name} words={`${t('customers.since', { day: dayText(data.since, writing, now) })} ${owing}`}>
-      <Talk head={t('customers.about')}>
-        <dl className="list-fields">
-          {FIELDS.map((field) => (
-            <div key={field}>
-              <dt>{t(`customers.${field}`)}</dt>
-              <dd>
-                <Cell
-                  label={t(`customers.${field}`)}
-                  value={fields[field]}
-                  save={fieldSaver(field, {
-                    row: data,
-                    send: ({ revision, fields }) => act('customer.change', { id, revision, change: fields }),
-                    read: () => ask('customer.get', { id }),
-                  })}
-                />
-              </dd>
-            </div>
-          ))}
-        </dl>
-      </Talk>
-      <Talk head={t('customers.cars')}>
-        {cars.length === 0 ? <p className="ink-2">{t('customers.noCars')}</p> : null}
-        <ul className="list-rows">
-          {cars.map((car) => (
-            <li key={car.id}>
-              <a href={hrefOf('cars', car.id)}>
-                <span>{car.plate === '' ? null : <Plate plate={car.plate} />}</span>
-                <b>{car.words}</b>
-                <span>{car.year}</span>
-              </a>
-            </li>
-          ))}
-        </ul>
-      </Talk>
-      <Talk head={t('customers.orders')}>
-        {orders.length === 0 ? <p className="ink-2">{t('customers.noOrders')}</p> : null}
-        <ul className="list-rows">
-          {orders.map((order) => (
-            <li key={order.id}>
-              <a href={hrefOf('orders', order.id)}>
-                <b>{t('customers.order', { number: order.number })}</b>
-                <span>{dayText(order.openedAt, writing, now)}</span>
-                <span>{order.car}</span>
-                <span className="figure">
-                  {order.toPay === null || order.toPay <= 0
-                    ? null
-                    : t('customers.toPay', { sum: amountText(order.toPay, writing) })}
-                </span>
-              </a>
-            </li>
-          ))}
-        </ul>
-      </Talk>
+    <Page
+      title={fields.name}
+      words={t('customers.head', {
+        day: dayText(data.since, writing, Date.now()),
+        orders: t('customers.orderCount', { n: orders.length }),
+        cars: t('customers.carCount', { n: cars.length }),
+      })}
+      actions={
+        <Button kind="go" onClick={() => goTo('today', 'book', 'customer', id)}>
+          {t('customers.newOrder')}
+        </Button>
+      }
+    >
+      <div className="customer">
+        <div>
+          <Part head={t('customers.reach')}>
+            <Reach customer={data} />
+          </Part>
+          <Part head={t('customers.mayYes')}>
+            <MayYes customer={data} />
+          </Part>
+          <Part head={t('customers.cars')}>
+            <Cars cars={cars} />
+          </Part>
+          <Part head={t('customers.note')}>
+            <Note customer={data} />
+          </Part>
+        </div>
+        <div>
+          <Part head={t('customers.owe')}>
+            <Owed customer={data} />
+          </Part>
+          <Part head={t('customers.terms')}>
+            <Terms customer={data} />
+          </Part>
+          <Part head={t('customers.orders')}>
+            <Orders orders={orders} />
+          </Part>
+        </div>
+      </div>
     </Page>
+  );
+}
+
+function Part({ head, children }: { readonly head: string; readonly children: ReactNode }) {
+  return (
+    <section className="customer-part">
+      <h2>{head}</h2>
+      {children}
+    </section>
+  );
+}
+
+function Cars({ cars }: { readonly cars: Customer['cars'] }) {
+  if (cars.length === 0) return <p className="ink-2">{t('customers.noCars')}</p>;
+  return (
+    <ul className="customer-rows">
+      {cars.map((car) => (
+        <li key={car.id}>
+          <a href={hrefOf('cars', car.id)}>
+            <span>{car.plate === '' ? null : <Plate plate={car.plate} />}</span>
+            <b className="semi">{car.year === null ? car.words : `${car.words}, ${car.year}`}</b>
+          </a>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** What is open of their invoices, order by order; where the sums are not for this person, it says so. */
+function Owed({ customer }: { readonly customer: Customer }) {
+  const writing = useWriting();
+  const { owed, orders } = customer;
+  if (owed === null) return <p className="ink-2">{t('customers.notSeen')}</p>;
+  const open = orders.filter((order) => (order.toPay ?? 0) !== 0);
+  if (open.length === 0) return <p className="ink-2">{t('customers.owesNothing')}</p>;
+  return (
+    <ul className="customer-rows">
+      {open.map((order) => (
+        <li key={order.id}>
+          <a href={hrefOf('orders', order.id)}>
+            <b className="semi">{t('customers.order', { number: order.number })}</b>
+            <span>{order.car}</span>
+            <b className="figure">{amountText(order.toPay, writing)}</b>
+          </a>
+        </li>
+      ))}
+      <li className="customer-sum">
+        <b>{t('customers.inAll')}</b>
+        <b className="figure">{amountText(owed, writing)}</b>
+      </li>
+    </ul>
+  );
+}
+
+function Orders({ orders }: { readonly orders: Customer['orders'] }) {
+  const writing = useWriting();
+  const now = Date.now();
+  if (orders.length === 0) return <p className="ink-2">{t('customers.noOrders')}</p>;
+  return (
+    <ul className="customer-rows">
+      {orders.map((order) => (
+        <li key={order.id}>
+          <a href={hrefOf('orders', order.id)}>
+            <b className="semi">{order.number}</b>
+            <span>
+              <span className="ink-2">{dayText(order.openedAt, writing, now)}</span> {order.car}
+            </span>
+            <span className="figure">
+              {order.toPay === null || order.toPay <= 0
+                ? null
+                : t('customers.toPay', { sum: amountText(order.toPay, writing) })}
+            </span>
+          </a>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -15,6 +15,12 @@ interface Saving<F> {
   /** Reads the row as it stands now. */
   readonly read: () => Promise<CallAnswer<Row<F>>>;
 }
+interface CellOf<F> {
+  /** What the cell shows of the row. */
+  readonly show: (fields: F) => string;
+  /** What the row becomes by what was typed, or the sentence that says what would be right. */
+  readonly take: (text: string, fields: F) => F | string;
+}
 
 const TRIES = 3;
 
@@ -22,11 +28,13 @@ const TRIES = 3;
  * Saves one cell of a row. Where the row was changed meanwhile but not this cell, it is sent again by itself on the new
  * row; where this cell was changed too, nothing is written and both values come back for the person to pick.
  */
-export function fieldSaver<K extends string, F extends Readonly<Record<K, string>>>(field: K, how: Saving<F>) {
+export function cellSaver<F extends object>(cell: CellOf<F>, how: Saving<F>) {
   return async (text: string, over: boolean): Promise<CellSaved> => {
     let row = how.row;
     for (let tries = 0; ; tries++) {
-      const answer = await how.send({ revision: row.revision, fields: { ...row.fields, [field]: text } });
+      const fields = cell.take(text, row.fields);
+      if (typeof fields === 'string') return { ok: false, words: fields };
+      const answer = await how.send({ revision: row.revision, fields });
       if (answer.ok) {
         refresh();
         return { ok: true };
@@ -35,11 +43,16 @@ export function fieldSaver<K extends string, F extends Readonly<Record<K, string
       const fresh = await how.read();
       if (!fresh.ok) return { ok: false, error: fresh.error };
       row = fresh.output;
-      const now = row.fields[field];
-      if (!over && now !== how.row.fields[field]) {
+      const now = cell.show(row.fields);
+      if (!over && now !== cell.show(how.row.fields)) {
         refresh();
         return { ok: false, meanwhile: now };
       }
     }
   };
+}
+
+/** The same for a field that is text as it is typed. */
+export function fieldSaver<K extends string, F extends Readonly<Record<K, string>>>(field: K, how: Saving<F>) {
+  return cellSaver<F>({ show: (fields) => fields[field], take: (text, fields) => ({ ...fields, [field]: text }) }, how);
 }

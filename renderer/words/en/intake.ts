@@ -99,8 +99,6 @@ export const intake = {
   payerSelf: 'they do',
   payerOther: 'somebody else',
   payerName: 'Name or phone of who pays',
-  payerWhich: 'Which of these',
-  payerAdd: 'Add “{name}”',
   payerIs: '{name} pays.',
   payerChange: 'Somebody else',
   declined: 'Said no to before',

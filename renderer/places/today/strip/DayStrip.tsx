@@ -1,9 +1,9 @@
 import { useRef } from 'react';
+import { useMeasured } from '../../../frame/measured.ts';
 import { hrefOf } from '../../../frame/router.ts';
 import { t } from '../../../words/t.ts';
 import { Flag } from './Flag.tsx';
 import { fitting, hoursShown, layRows, type Placed, type Row } from './lay-out.ts';
-import { useMeasured } from './strip-width.ts';
 import './strip.css';
 
 /** A car that is booked into a bay today. Times in minutes of the day. */

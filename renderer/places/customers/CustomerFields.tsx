@@ -1,0 +1,101 @@
+import type { OutputOf } from '../../../core/contract/index.ts';
+import { Cell } from '../../parts/Cell.tsx';
+import { NotSaved } from '../../parts/Notice.tsx';
+import { Tick } from '../../parts/Tick.tsx';
+import { useDo } from '../../state/use-do.ts';
+import { t } from '../../words/t.ts';
+import { cellSaver, fieldSaver } from './field-saver.ts';
+import { savingOf } from './saving.ts';
+
+type Customer = OutputOf<'customer.get'>;
+
+const REACH = ['name', 'phone', 'phone2', 'email', 'tellBy'] as const;
+const TERMS = ['taxNumber', 'taxExempt'] as const;
+const MOST_LINES = 4;
+
+interface Props {
+  readonly customer: Customer;
+}
+
+/** How to reach them; each cell saves on leaving it. */
+export function Reach({ customer }: Props) {
+  const how = savingOf(customer);
+  return (
+    <dl className="list-fields">
+      {REACH.map((field) => (
+        <div key={field}>
+          <dt>{t(`customers.${field}`)}</dt>
+          <dd>
+            <Cell label={t(`customers.${field}`)} value={customer.fields[field]} save={fieldSaver(field, how)} />
+          </dd>
+        </div>
+      ))}
+      <div>
+        <dt>{t('customers.address')}</dt>
+        <dd>
+          <Cell
+            label={t('customers.address')}
+            value={customer.fields.address.join(', ')}
+            save={cellSaver(
+              {
+                show: (fields) => fields.address.join(', '),
+                take: (text, fields) => {
+                  const address = text
+                    .split(',')
+                    .map((line) => line.trim())
+                    .filter((line) => line !== '');
+                  return address.length > MOST_LINES ? t('customers.addressLong') : { ...fields, address };
+                },
+              },
+              how,
+            )}
+          />
+        </dd>
+      </div>
+    </dl>
+  );
+}
+
+/** What papers to them need: their tax number, why they bear no tax, their own order number. */
+export function Terms({ customer }: Props) {
+  const change = useDo('customer.change');
+  const how = savingOf(customer);
+  const { id, revision } = customer;
+  return (
+    <>
+      <dl className="list-fields">
+        {TERMS.map((field) => (
+          <div key={field}>
+            <dt>{t(`customers.${field}`)}</dt>
+            <dd>
+              <Cell label={t(`customers.${field}`)} value={customer.fields[field]} save={fieldSaver(field, how)} />
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <div className="customer-tick">
+        <Tick
+          ticked={customer.fields.poRequired}
+          disabled={change.busy}
+          onTick={(poRequired) => void change.run({ id, revision, change: { poRequired } })}
+        >
+          {t('customers.poRequired')}
+        </Tick>
+      </div>
+      <NotSaved error={change.error} />
+    </>
+  );
+}
+
+/** What is good to know of them, in one cell. */
+export function Note({ customer }: Props) {
+  return (
+    <Cell
+      className="customer-note"
+      label={t('customers.note')}
+      value={customer.fields.note}
+      placeholder={t('customers.noteHint')}
+      save={fieldSaver('note', savingOf(customer))}
+    />
+  );
+}
