@@ -30,6 +30,16 @@ export interface Stop {
   readonly with: Readonly<Record<string, string | number>>;
 }
 
+/** Stops that may be let pass. */
+export const PASSED = [
+  'torque-missing',
+  'second-missing',
+  'mileage-out-missing',
+  'outside-bill-missing',
+  'old-parts-unanswered',
+] as const satisfies readonly StopWhat[];
+export type PassedStop = (typeof PASSED)[number];
+
 /** The stops before an invoice, as settled: which are never overridden, which by the owner, which by anybody with a note. */
 export function stopsOf(facts: CloseOutFacts): Stop[] {
   const stops: Stop[] = [];

@@ -68,7 +68,14 @@ export const GERMAN: PaperWords = {
   saidNo: 'Sie haben abgelehnt',
   unsafe: 'Nicht sicher.',
   tightened: 'Angezogen mit',
-  letPass: 'Vom Inhaber zugelassen',
+  letPass: 'Zugelassen',
+  letPassWhat: {
+    'torque-missing': ({ letter = '', step = '' }) => `Anzugswerte fehlen, ${letter}, Schritt ${step}`,
+    'second-missing': ({ letter = '', step = '' }) => `Zweite Unterschrift fehlt, ${letter}, Schritt ${step}`,
+    'mileage-out-missing': () => 'Kilometerstand bei der Abgabe fehlt',
+    'outside-bill-missing': ({ words = '' }) => `Rechnung noch nicht da, Kosten geschätzt: ${words}`,
+    'old-parts-unanswered': () => 'Verbleib der Altteile ist nicht gesagt',
+  },
   letPassBy: (reason, by) => `${reason} (${by})`,
   oldParts: 'Altteile',
   oldPartsSaid: {

@@ -71,7 +71,14 @@ export const ENGLISH: PaperWords = {
   saidNo: 'You said no',
   unsafe: 'Unsafe.',
   tightened: 'Tightened to',
-  letPass: 'Let pass by the owner',
+  letPass: 'Let pass',
+  letPassWhat: {
+    'torque-missing': ({ letter = '', step = '' }) => `Torque entries missing, ${letter}, step ${step}`,
+    'second-missing': ({ letter = '', step = '' }) => `Second signature missing, ${letter}, step ${step}`,
+    'mileage-out-missing': () => 'Mileage on leaving missing',
+    'outside-bill-missing': ({ words = '' }) => `Bill not yet here, cost estimated: ${words}`,
+    'old-parts-unanswered': () => 'What became of the old parts is not said',
+  },
   letPassBy: (reason, by) => `${reason} (${by})`,
   oldParts: 'Old parts',
   oldPartsSaid: {

@@ -1,4 +1,5 @@
 import type { LineKind } from '../money/line.ts';
+import type { PassedStop, Stop } from '../order/stops.ts';
 import type {
   PaperDate,
   PaperDocument,
@@ -64,6 +65,8 @@ export interface PaperWords {
   readonly unsafe: string;
   readonly tightened: string;
   readonly letPass: string;
+  /** What was in the way of the invoice and was let pass. */
+  readonly letPassWhat: Readonly<Record<PassedStop, (figures: Stop['with']) => string>>;
   readonly letPassBy: (reason: string, by: string) => string;
   readonly oldParts: string;
   /** What the customer wants done with the old parts, and what became of them. */

@@ -7,7 +7,7 @@ import { addDays } from '../../core/time/civil.ts';
 import { civilDateOf } from '../../core/time/instant.ts';
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
-import { creditPaper, invoicePaper, paperSums, quotePaper } from '../order/document.ts';
+import { creditPaper, invoicePaper, paperSums, passedWords, quotePaper } from '../order/document.ts';
 import { stopsOfOrder } from '../order/facts.ts';
 import { issue, type KeptSheet } from '../order/issue.ts';
 import { type Loaded, loadOrder } from '../order/load.ts';
@@ -75,9 +75,11 @@ export const paperHandlers: Handlers = {
     const dueOn = addDays(context.today, settings.payDays);
     const taken = takenOf(loaded, settings.zone);
     const toPay = reckoned.totals.gross + balanceOf(loaded);
-    const printed = stops
-      .filter((stop) => stop.override === 'owner')
-      .map((stop) => ({ what: stop.what, reason: reasons.get(stop.what) ?? '', by: who.name }));
+    const printed = stops.map((stop) => ({
+      what: passedWords(settings, stop),
+      reason: reasons.get(stop.what) ?? '',
+      by: who.name,
+    }));
     const document = invoicePaper(context, settings, loaded, reckoned, {
       number,
       dueOn,

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { atTheDoor } from '../../core/contract/desk.ts';
 import { currencyDigits } from '../../core/money/currency.ts';
 import type { SheetTotals } from '../../core/money/line.ts';
+import { PASSED, type Stop } from '../../core/order/stops.ts';
 import type {
   CreditNotePaper,
   InvoicePaper,
@@ -247,6 +248,12 @@ export function quotePaper(
     oldParts: oldPartsSentence(settings, door.oldParts ?? ''),
     notices: [...rest.notices, ...storageNotice(settings, door)],
   };
+}
+
+/** What was in the way of an invoice and was let pass, as its paper says it. */
+export function passedWords(settings: Settings, stop: Stop): string {
+  const what = PASSED.find((one) => one === stop.what);
+  return what === undefined ? stop.what : paperWords(settings.language).letPassWhat[what](stop.with);
 }
 
 export interface Override {

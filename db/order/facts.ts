@@ -59,7 +59,7 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boo
   const name = (personId: string) => loaded.people.get(personId)?.name ?? '';
   const onSheet = loaded.jobs.filter((job) => reckoned.onSheet.has(job.id));
   const steps = onSheet.flatMap((job) => stepsOf(loaded, job.id).map((step) => ({ ...step, job: letter(job.id) })));
-  const open = steps.filter(({ last }) => last?.state !== 'not-needed' && last?.state !== 'failed');
+  const open = steps.filter(({ last }) => last?.state !== 'not-needed');
   const door = JSON.parse(loaded.order.door) as { oldParts?: string };
   return stopsOf({
     openClocks: loaded.running.map((clock) => name(clock.person_id)),
@@ -72,7 +72,12 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boo
     poMissing: (loaded.payer ?? loaded.customer).po_required === 1 && loaded.order.po_number === '',
     issuedWithoutLine: onNoLine(loaded).map(({ move }) => move.words),
     torqueMissing: open
-      .map(({ job, step, group, last }) => ({ job, step: step.n, missing: missingEntries(group, last?.entered ?? 0) }))
+      .map(({ job, step, group, last }) => ({
+        job,
+        step: step.n,
+        // What failed is still to be done, however much of it was entered.
+        missing: missingEntries(group, last === null || last.state === 'failed' ? 0 : last.entered),
+      }))
       .filter(({ missing }) => missing > 0),
     secondMissing: open
       .filter(({ step, last }) => step.second === 'signs' && (last?.second_id ?? null) === null)
