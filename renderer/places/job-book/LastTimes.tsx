@@ -13,7 +13,7 @@ export function LastTimes({ last, bookHours }: { readonly last: Last; readonly b
   const hours = (of: number) => quantityText(of, '', writing);
   return (
     <section className="book-last" aria-label={t('jobBook.lastTimes', { n: last.count, hours: hours(bookHours) })}>
-      <h4>{t('jobBook.lastTimes', { n: last.count, hours: hours(bookHours) })}</h4>
+      <p className="h4">{t('jobBook.lastTimes', { n: last.count, hours: hours(bookHours) })}</p>
       {last.hours === null ? (
         <p className="small ink-2">{t('jobBook.clockedNone')}</p>
       ) : (

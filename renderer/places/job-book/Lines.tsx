@@ -43,7 +43,7 @@ export function Lines() {
       </datalist>
       {kinds.map((kind) => (
         <div key={kind} className="book-kind">
-          <h4>{t(`sheet.kind-${kind}`)}</h4>
+          <p className="h4">{t(`sheet.kind-${kind}`)}</p>
           <div>
             {kind === 'labour' ? <Hours sum={text(reckoned.labour)} rate={text(usual?.price ?? 0)} /> : null}
             {placed

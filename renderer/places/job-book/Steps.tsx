@@ -78,12 +78,7 @@ export function Steps({ warnings, open, onOpen }: Props) {
 
 function StepRow({ step, onOpen }: { readonly step: Step; readonly onOpen: () => void }) {
   return (
-    <button
-      type="button"
-      className="book-step"
-      onClick={onOpen}
-      aria-label={`${t('jobBook.openStep', { n: step.n })}: ${step.do}`}
-    >
+    <button type="button" className="book-step" onClick={onOpen}>
       <b className="book-n">{step.n}</b>
       <span>
         {step.do} <Marks step={step} />

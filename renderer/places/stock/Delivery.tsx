@@ -108,11 +108,13 @@ export function Delivery({ rows, partId }: { readonly rows: readonly StockRow[];
         </p>
       </form>
       <NotSaved error={receive.error} onAgain={() => void receive.again()} />
-      <ul className="side-said" role="status">
-        {taken.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
+      <div role="status">
+        <ul className="side-said">
+          {taken.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </div>
     </section>
   );
 }

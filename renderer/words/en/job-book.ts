@@ -82,7 +82,6 @@ export const jobBook = {
   cautions: 'Cautions',
   caution: 'Caution {n}',
   addCaution: 'Add a caution',
-  openStep: 'Open step {n}',
   addStep: 'Add a step: what is done',
   stepDo: 'What is done',
   stepDoNeeded: 'A step says what is done.',

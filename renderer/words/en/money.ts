@@ -27,7 +27,7 @@ export const money = {
   dueOn: '{day}',
   overdue: { one: 'one day past', other: '{n} days past' },
   takePayment: 'Take a payment',
-  takeFor: 'Take a payment of {name} for invoice {number}',
+  takeFor: 'Take a payment: {name}, invoice {number}',
   openPaper: 'Open {name}',
   ageing: 'By days past due',
   notDue: 'not due yet',
@@ -78,6 +78,6 @@ export const money = {
   byEmail: 'by email to {to}',
   byHand: 'handed over',
   wasSent: 'Record as sent',
-  wasSentOf: 'Record {name} as sent',
+  wasSentOf: 'Record as sent: {name}',
   howNeeded: 'Say how it was sent.',
 } as const;
