@@ -1,87 +1,181 @@
-import type { Handlers } from '../context.ts';
+import type { OutputOf } from '../../core/contract/index.ts';
+import type { Context, Handlers } from '../context.ts';
 import { foldPhone, foldPlate, foldText } from '../fold.ts';
 
-/** One find line: an order or paper number, then plates, VINs, names, phones; best first, each saying what answered. */
+type Hit = OutputOf<'find.line'>['hits'][number];
+
+/** How well it fits: the whole of it, its beginning, somewhere in it. */
+const WHOLE = 0;
+const BEGINS = 1;
+const HOLDS = 2;
+interface Ranked extends Hit {
+  readonly rank: number;
+}
+
+const FEWEST_SIGNS = 3;
+/** Above every character that a text can hold. */
+const ABOVE = '\u{10FFFF}';
+
+const rankOf = (text: string, asked: string) => (text === asked ? WHOLE : text.startsWith(asked) ? BEGINS : HOLDS);
+const inside = (text: string) => `%${text.replace(/[%_]/g, '')}%`;
+
+/** Orders and papers of a number; papers only for whoever may read them. */
+async function numbered(context: Context, text: string): Promise<Ranked[]> {
+  if (!/^\d{1,9}$/.test(text)) return [];
+  const number = Number(text);
+  const orders = await context.tx
+    .selectFrom('work_order')
+    .innerJoin('car', 'car.id', 'work_order.car_id')
+    .innerJoin('customer', 'customer.id', 'work_order.customer_id')
+    .select(['work_order.id', 'number', 'car.plate', 'car.words', 'customer.name'])
+    .where('number', '=', number)
+    .execute();
+  const papers =
+    context.who?.role === 'mechanic'
+      ? []
+      : await context.tx
+          .selectFrom('paper')
+          .innerJoin('customer', 'customer.id', 'paper.customer_id')
+          .select(['paper.id', 'paper.kind', 'paper.number', 'customer.name'])
+          .where('paper.number', '=', number)
+          .orderBy('paper.issued_at', 'desc')
+          .limit(8)
+          .execute();
+  return [
+    ...orders.map((row) => ({
+      ...{ kind: 'order' as const, id: row.id, by: 'order', rank: WHOLE },
+      headline: `${row.number}`,
+      detail: [`${row.plate} ${row.words}`.trim(), row.name].join(', '),
+    })),
+    ...papers.map((row) => ({
+      ...{ kind: 'paper' as const, id: row.id, by: row.kind, rank: WHOLE },
+      headline: `${row.number}`,
+      detail: row.name,
+    })),
+  ];
+}
+
+/** Cars by any plate they ever wore, and by VIN. */
+async function cars(context: Context, text: string, most: number): Promise<Ranked[]> {
+  const plate = foldPlate(text);
+  const vin = text.toUpperCase().replace(/[^A-Z0-9]/g, '');
+  const owned = () =>
+    context.tx
+      .selectFrom('car')
+      .leftJoin('car_owner', (on) => on.onRef('car_owner.car_id', '=', 'car.id').on('car_owner.to_day', 'is', null))
+      .leftJoin('customer', 'customer.id', 'car_owner.customer_id');
+  const plated = () =>
+    owned()
+      .innerJoin('car_plate', 'car_plate.car_id', 'car.id')
+      .select(['car.id', 'car.words', 'car_plate.plate', 'car_plate.find_plate', 'customer.name'])
+      .limit(most);
+  const byPlate =
+    plate === ''
+      ? []
+      : [
+          ...(await plated()
+            .where('car_plate.find_plate', '>=', plate)
+            .where('car_plate.find_plate', '<', `${plate}${ABOVE}`)
+            .execute()),
+          ...(await plated().where('car_plate.find_plate', 'like', inside(plate)).execute()),
+        ];
+  const byVin =
+    vin.length < FEWEST_SIGNS
+      ? []
+      : await owned()
+          .select(['car.id', 'car.words', 'car.plate', 'car.vin', 'customer.name'])
+          .where('vin', 'like', inside(vin))
+          .limit(most)
+          .execute();
+  const detail = (...words: (string | null)[]) => words.filter((one) => one !== null && one !== '').join(', ');
+  return [
+    ...byPlate.map((row) => ({
+      ...{ kind: 'car' as const, id: row.id, by: 'plate', rank: rankOf(row.find_plate, plate) },
+      headline: row.plate,
+      detail: detail(row.words, row.name),
+    })),
+    ...byVin.map((row) => ({
+      ...{ kind: 'car' as const, id: row.id, by: 'VIN', rank: rankOf(row.vin, vin) },
+      headline: row.vin,
+      detail: detail(`${row.plate} ${row.words}`.trim(), row.name),
+    })),
+  ];
+}
+
+/** Customers by name, whole words before pieces of them, and by either phone. */
+async function customers(context: Context, text: string, most: number): Promise<Ranked[]> {
+  const words = foldText(text);
+  const digits = foldPhone(text);
+  const all = () =>
+    context.tx
+      .selectFrom('customer')
+      .select(['id', 'name', 'phone', 'phone2', 'find_name', 'find_phone', 'find_phone2']);
+  const named = [
+    ...(await all().where('find_name', '>=', words).where('find_name', '<', `${words}${ABOVE}`).limit(most).execute()),
+    ...(await all().where('find_name', 'like', inside(words)).limit(most).execute()),
+  ];
+  const rung =
+    digits.length < FEWEST_SIGNS
+      ? []
+      : await all()
+          .where((on) => on.or([on('find_phone', 'like', inside(digits)), on('find_phone2', 'like', inside(digits))]))
+          .limit(most)
+          .execute();
+  const hit = (row: (typeof named)[number], by: string, rank: number): Ranked => ({
+    ...{ kind: 'customer', id: row.id, headline: row.name, by, rank },
+    detail: by === 'phone' && !row.find_phone.includes(digits) ? row.phone2 : row.phone,
+  });
+  return [
+    ...named.map((row) => {
+      const rank = rankOf(row.find_name, words);
+      // A surname that begins so is as good as a first name.
+      return hit(row, 'name', rank === HOLDS && row.find_name.includes(` ${words}`) ? BEGINS : rank);
+    }),
+    ...rung.map((row) => hit(row, 'phone', Math.min(rankOf(row.find_phone, digits), rankOf(row.find_phone2, digits)))),
+  ];
+}
+
+/** Parts by number and by words. */
+async function parts(context: Context, text: string, most: number): Promise<Ranked[]> {
+  const number = foldPlate(text);
+  const rows = await context.tx
+    .selectFrom('part')
+    .select(['id', 'number', 'words', 'find_number', 'bin'])
+    .where((on) =>
+      on.or([
+        ...(number === '' ? [] : [on('find_number', 'like', inside(number))]),
+        on('words', 'like', inside(text.trim())),
+      ]),
+    )
+    .limit(most)
+    .execute();
+  return rows.map((row) => ({
+    ...{ kind: 'part', id: row.id, headline: row.number, by: 'number' },
+    detail: [row.words, row.bin].filter((one) => one !== '').join(', '),
+    rank: number === '' ? HOLDS : rankOf(row.find_number, number),
+  }));
+}
+
+/**
+ * One find line over all kinds: what is the whole of something first, then what begins with it, then what holds it; of
+ * equal ones numbers before cars before people before parts. Each says what of it answered.
+ */
 export const findHandlers: Handlers = {
   'find.line': async ({ text, most }, context) => {
-    const hits: {
-      kind: 'car' | 'customer' | 'order' | 'paper' | 'part';
-      id: string;
-      headline: string;
-      detail: string;
-      by: string;
-    }[] = [];
-    const { tx } = context;
-    const words = foldText(text);
-    const plate = foldPlate(text);
-    const digits = foldPhone(text);
-    if (words === '') return { hits };
-    if (/^\d{1,9}$/.test(text.trim())) {
-      const orders = await tx
-        .selectFrom('work_order')
-        .innerJoin('car', 'car.id', 'work_order.car_id')
-        .select(['work_order.id', 'number', 'car.plate', 'car.words'])
-        .where('number', '=', Number(text.trim()))
-        .execute();
-      for (const order of orders)
-        hits.push({
-          kind: 'order',
-          id: order.id,
-          headline: `${order.number}`,
-          detail: `${order.plate} ${order.words}`.trim(),
-          by: 'order',
-        });
-    }
-    if (plate.length > 0) {
-      const cars = await tx
-        .selectFrom('car_plate')
-        .innerJoin('car', 'car.id', 'car_plate.car_id')
-        .select(['car.id', 'car.plate', 'car.words', 'car_plate.plate as found'])
-        .where('car_plate.find_plate', 'like', `%${plate}%`)
-        .limit(most)
-        .execute();
-      for (const car of cars)
-        hits.push({ kind: 'car', id: car.id, headline: car.found, detail: car.words, by: 'plate' });
-    }
-    const vin = text
-      .trim()
-      .toUpperCase()
-      .replace(/[^A-Z0-9]/g, '');
-    if (vin.length >= 3) {
-      const cars = await tx
-        .selectFrom('car')
-        .select(['id', 'plate', 'vin', 'words'])
-        .where('vin', 'like', `%${vin}%`)
-        .limit(most)
-        .execute();
-      for (const car of cars)
-        hits.push({
-          kind: 'car',
-          id: car.id,
-          headline: car.vin,
-          detail: `${car.plate} ${car.words}`.trim(),
-          by: 'VIN',
-        });
-    }
-    const named = await tx
-      .selectFrom('customer')
-      .select(['id', 'name', 'phone'])
-      .where('find_name', 'like', `%${words.replace(/[%_]/g, '')}%`)
-      .limit(most)
-      .execute();
-    for (const row of named)
-      hits.push({ kind: 'customer', id: row.id, headline: row.name, detail: row.phone, by: 'name' });
-    if (digits.length >= 3) {
-      const rung = await tx
-        .selectFrom('customer')
-        .select(['id', 'name', 'phone'])
-        .where((on) => on.or([on('find_phone', 'like', `%${digits}%`), on('find_phone2', 'like', `%${digits}%`)]))
-        .limit(most)
-        .execute();
-      for (const row of rung)
-        hits.push({ kind: 'customer', id: row.id, headline: row.name, detail: row.phone, by: 'phone' });
-    }
+    // Only letters and digits can find anything.
+    if (foldPlate(text) === '') return { hits: [] };
+    const all = [
+      ...(await numbered(context, text.trim())),
+      ...(await cars(context, text.trim(), most)),
+      ...(await customers(context, text, most)),
+      ...(await parts(context, text, most)),
+    ].toSorted((a, b) => a.rank - b.rank);
     const seen = new Set<string>();
-    return { hits: hits.filter((hit) => !seen.has(hit.id) && seen.add(hit.id)).slice(0, most) };
+    return {
+      hits: all
+        .filter((hit) => !seen.has(hit.id) && seen.add(hit.id))
+        .slice(0, most)
+        .map(({ rank: _, ...hit }) => hit),
+    };
   },
 };

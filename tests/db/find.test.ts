@@ -1,0 +1,71 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { type PracticeShop, practiceShop } from './practice-shop.ts';
+
+let garage: PracticeShop;
+beforeEach(async () => {
+  garage = await practiceShop();
+});
+afterEach(async () => {
+  await garage.end();
+});
+
+async function book(name: string, phone: string, plate: string, vin = '') {
+  return garage.did('Desk', 'order.book', {
+    customer: { add: { name, phone } },
+    car: { add: { plate, words: 'Corvane R', unit: 'km', vin } },
+    complaint: 'It whines.',
+    here: true,
+  });
+}
+const found = async (text: string, as = 'Desk') =>
+  (await garage.did(as, 'find.line', { text })).hits.map((hit) => `${hit.kind} ${hit.headline} by ${hit.by}`);
+
+test('the whole plate stands before one that begins with it, and that before one that holds it', async () => {
+  await book('Anna Berg', '555-0101', 'XKT 44');
+  await book('Bo Carlsen', '555-0102', 'KT 447');
+  await book('Cara Dorn', '555-0103', 'KT 44');
+  expect(await found('kt44')).toEqual(['car KT 44 by plate', 'car KT 447 by plate', 'car XKT 44 by plate']);
+  // O for nought and I for one, as they are mistyped on a wet plate.
+  await book('Dirk Elm', '555-0104', 'OI 10');
+  expect(await found('0110')).toContain('car OI 10 by plate');
+});
+
+test('a name by any of its words, without its accents, before names that only hold it', async () => {
+  await book('Lillian Stern', '555-0110', 'A 1');
+  await book('Bjørn Lian', '555-0111', 'A 2');
+  await book('Lian Ådal', '555-0112', 'A 3');
+  const names = await found('lian');
+  expect(names.slice(0, 2).toSorted()).toEqual(['customer Bjørn Lian by name', 'customer Lian Ådal by name']);
+  expect(names[2]).toBe('customer Lillian Stern by name');
+  expect(await found('bjorn')).toEqual(['customer Bjørn Lian by name']);
+});
+
+test('a number finds its order, and papers of that number for whoever may read them', async () => {
+  const order = await book('Anna Berg', '555-0101', 'KT 44');
+  await garage.did('Desk', 'job.add', {
+    orderId: order.id,
+    job: { title: 'Look' },
+    lines: [{ kind: 'labour', words: 'Look', quantity: 1000, unitPrice: 9600 }],
+  });
+  const quote = await garage.did('Desk', 'quote.issue', { orderId: order.id });
+  expect(await found(`${order.number}`)).toEqual([`order ${order.number} by order`]);
+  expect(await found(`${quote.number}`)).toEqual([`paper ${quote.number} by quote`]);
+  expect(await found(`${quote.number}`, 'Runa')).toEqual([]);
+});
+
+test('phones by their digits, VINs by a piece of them, parts by number and words', async () => {
+  await book('Anna Berg', '555-0101', 'KT 44', 'CRWNWHEE8L0000417');
+  await garage.did('Desk', 'part.add', { number: 'GO-7590', words: 'Gear oil', unit: 'L', price: 3150, cost: 1480 });
+  expect(await found('5550101')).toEqual(['customer Anna Berg by phone']);
+  expect(await found('8L000041')).toEqual(['car CRWNWHEE8L0000417 by VIN']);
+  expect(await found('go7590')).toEqual(['part GO-7590 by number']);
+  expect(await found('gear oil')).toEqual(['part GO-7590 by number']);
+});
+
+test('each thing stands once, and what is nowhere finds nothing', async () => {
+  const { carId } = await book('Anna Berg', '555-0101', 'KT 44');
+  const { hits } = await garage.did('Desk', 'find.line', { text: 'KT 44' });
+  expect(hits.filter((hit) => hit.id === carId)).toHaveLength(1);
+  expect(await found('zzzz')).toEqual([]);
+  expect(await found('%')).toEqual([]);
+});
