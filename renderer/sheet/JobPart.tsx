@@ -82,7 +82,7 @@ export function JobPart({ order, job, locked, current, onCurrent }: Props) {
               aria-label={t('edit.moreOf', { words: `${job.letter} ${job.title}` })}
               onClick={() => setMore(!more)}
             >
-              {t(more ? 'edit.less' : 'edit.more')}
+              {t('edit.more')}
             </button>{' '}
             <button
               type="button"

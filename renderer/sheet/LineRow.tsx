@@ -98,7 +98,7 @@ export function LineRow({ order, line, locked }: Props) {
             aria-label={t('edit.moreOf', { words: line.words })}
             onClick={() => setMore(!more)}
           >
-            {t(more ? 'edit.less' : 'edit.more')}
+            {t('edit.more')}
           </button>
           <button
             type="button"

@@ -25,7 +25,7 @@ export function HeadMore({ order }: { readonly order: Order }) {
   const toggle = (
     <p className="head-open">
       <button type="button" className="link small" aria-expanded={open} onClick={() => setOpen(!open)}>
-        {t(open ? 'edit.less' : 'edit.headOpen')}
+        {t('edit.headOpen')}
       </button>
     </p>
   );

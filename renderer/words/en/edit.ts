@@ -1,7 +1,6 @@
 /** Words of what opens under a line, a job or the head of the sheet. */
 export const edit = {
   more: 'More',
-  less: 'Less',
   moreOf: 'More of {words}',
   head: 'Promise, payer, own maximum, order number',
   headOpen: 'Promise, payer, limits',

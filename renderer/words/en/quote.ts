@@ -24,11 +24,4 @@ export const quote = {
   message: '{car}: {sum} in all, tax in. It stands until {until}.',
   messageEnd: 'Please answer with the letters you say yes to, and up to what sum.',
   lastTimesHead: 'What it took before',
-  neverDone: 'Not done and invoiced here before.',
-  lastTimes: { one: 'Last time', other: 'The last {n} times' },
-  lastHours: '{range} clocked, {middle} in the middle; {booked} in the job book',
-  lastPrice: 'Price {range}',
-  between: '{least} to {most}',
-  onSome: { one: ', once', other: ', {n} times' },
-  alsoFound: { one: 'also found: {text}', other: 'also found {n} times: {text}' },
 } as const;
