@@ -11,6 +11,7 @@ import { useSession } from '../state/session.ts';
 import { useWriting } from '../state/shop.ts';
 import { useAsk } from '../state/use-ask.ts';
 import { useDo } from '../state/use-do.ts';
+import { heldSentence } from '../words/error-sentence.ts';
 import { t } from '../words/t.ts';
 import { BeforeItLeaves } from './BeforeItLeaves.tsx';
 import { CloseOutSheet } from './CloseOutSheet.tsx';
@@ -42,7 +43,8 @@ export function CloseOutPage({ order }: { readonly order: Order }) {
   const reasonFor = (stop: Stop) =>
     stop.override === 'note' || (stop.override === 'owner' && owner) ? (reasons[stop.what] ?? '').trim() : '';
   const standing = (closeOut?.stops ?? []).filter((stop) => reasonFor(stop) === '');
-  const ready = closeOut !== undefined && standing.length === 0;
+  const empty = closeOut !== undefined && closeOut.jobs.length === 0;
+  const ready = closeOut !== undefined && !empty && standing.length === 0;
   const make = async () => {
     const passed = new Map((closeOut?.stops ?? []).map((stop) => [stop.what, reasonFor(stop)]));
     const overrides = [...passed].flatMap(([what, reason]) => (reason === '' ? [] : [{ what, reason }]));
@@ -64,8 +66,9 @@ export function CloseOutPage({ order }: { readonly order: Order }) {
     ) : null;
 
   const [first] = standing;
-  const why =
-    first === undefined
+  const why = empty
+    ? heldSentence({ what: 'nothing-on-the-sheet', with: {} }, writing)
+    : first === undefined
       ? null
       : standing.length === 1
         ? stopSentence(first, writing)

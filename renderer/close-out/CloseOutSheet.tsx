@@ -1,3 +1,4 @@
+import { Empty } from '../parts/Empty.tsx';
 import { Margin } from '../sheet/Margin.tsx';
 import type { Order } from '../sheet/order.ts';
 import { SheetHead } from '../sheet/SheetHead.tsx';
@@ -10,8 +11,13 @@ import { ClosingJob } from './ClosingJob.tsx';
 import type { CloseOut } from './close-out.ts';
 import { HoursOn } from './HoursOn.tsx';
 
+interface Props {
+  readonly order: Order;
+  readonly closeOut: CloseOut;
+}
+
 /** The same paper, with other columns: what was quoted, what was used, what is charged. */
-export function CloseOutSheet({ order, closeOut }: { readonly order: Order; readonly closeOut: CloseOut }) {
+export function CloseOutSheet({ order, closeOut }: Props) {
   return (
     <div className="order-sheet close-out">
       <SheetHead order={order} title={t('closeOut.title')} under={t('closeOut.under')} />
@@ -20,27 +26,11 @@ export function CloseOutSheet({ order, closeOut }: { readonly order: Order; read
           {closeOut.jobs.map((job) => (
             <HoursOn key={job.id} order={order} job={job} />
           ))}
-          <table className="closing">
-            <thead>
-              <tr className="closing-heads">
-                <th scope="col">
-                  <span className="aloud">{t('sheet.cellWords')}</span>
-                </th>
-                <th scope="col" className="figure">
-                  {t('closeOut.quoted')}
-                </th>
-                <th scope="col" className="figure">
-                  {t('closeOut.used')}
-                </th>
-                <th scope="col" className="figure">
-                  {t('closeOut.toCharge')}
-                </th>
-              </tr>
-            </thead>
-            {closeOut.jobs.map((job) => (
-              <ClosingJob key={job.id} order={order} job={job} quoted={closeOut.quote !== null} />
-            ))}
-          </table>
+          {closeOut.jobs.length === 0 ? (
+            <Empty>{t('closeOut.empty')}</Empty>
+          ) : (
+            <ClosingTable order={order} closeOut={closeOut} />
+          )}
           <UndoKey />
           <AgainstTheQuote totals={closeOut.totals} />
           <Sums order={order} locked />
@@ -49,6 +39,33 @@ export function CloseOutSheet({ order, closeOut }: { readonly order: Order; read
         <Margin order={order} />
       </div>
     </div>
+  );
+}
+
+/** Every job with its lines, under the heads of the columns. */
+function ClosingTable({ order, closeOut }: Props) {
+  return (
+    <table className="closing">
+      <thead>
+        <tr className="closing-heads">
+          <th scope="col">
+            <span className="aloud">{t('sheet.cellWords')}</span>
+          </th>
+          <th scope="col" className="figure">
+            {t('closeOut.quoted')}
+          </th>
+          <th scope="col" className="figure">
+            {t('closeOut.used')}
+          </th>
+          <th scope="col" className="figure">
+            {t('closeOut.toCharge')}
+          </th>
+        </tr>
+      </thead>
+      {closeOut.jobs.map((job) => (
+        <ClosingJob key={job.id} order={order} job={job} quoted={closeOut.quote !== null} />
+      ))}
+    </table>
   );
 }
 

@@ -4,6 +4,7 @@ import { Button } from '../parts/Button.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useNow } from '../state/now.ts';
+import { onRevision } from '../state/on-revision.ts';
 import { useSession } from '../state/session.ts';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
@@ -98,7 +99,13 @@ function OldParts({ order }: { readonly order: Order }) {
           small
           key={oldPartsAnswer}
           disabled={change.busy}
-          onClick={() => void change.run({ id: order.id, revision: order.revision, change: { oldPartsAnswer } })}
+          onClick={() =>
+            void onRevision(
+              order.revision,
+              (revision) => change.run({ id: order.id, revision, change: { oldPartsAnswer } }),
+              (row) => row.oldPartsAnswer === order.oldPartsAnswer,
+            )
+          }
         >
           {t(`closeOut.oldPart-${oldPartsAnswer}`)}
         </Button>

@@ -3,6 +3,7 @@ import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
+import { onRevision } from '../state/on-revision.ts';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { readAmount } from '../words/figures.ts';
@@ -22,7 +23,12 @@ export function MendBill({ order, words }: { readonly order: Order; readonly wor
     const unitCost = readAmount(text, writing);
     const readable = unitCost !== null && unitCost >= 0;
     setUnread(!readable);
-    if (readable) await change.run({ id: line.id, revision: line.revision, change: { unitCost } });
+    if (readable)
+      await onRevision(
+        line.revision,
+        (revision) => change.run({ id: line.id, revision, change: { unitCost } }),
+        (row) => row.unitCost === null,
+      );
   };
   return (
     <form

@@ -3,6 +3,7 @@ import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
 import type { Order } from '../sheet/order.ts';
 import { wrongSentence } from '../sheet/Wrong.tsx';
+import { onRevision } from '../state/on-revision.ts';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { wholeText } from '../words/figures.ts';
@@ -18,7 +19,13 @@ export function MendMileage({ order }: { readonly order: Order }) {
     const digits = text.replaceAll(/[\s.,]/g, '');
     const readable = /^\d{1,7}$/.test(digits);
     setUnread(!readable);
-    if (readable) await write.run({ id: order.id, revision: order.revision, mileage: Number(digits) });
+    if (!readable) return;
+    const mileage = Number(digits);
+    await onRevision(
+      order.revision,
+      (revision) => write.run({ id: order.id, revision, mileage }),
+      (row) => row.mileage === null,
+    );
   };
   const came = order.mileageIn === null ? '' : `${wholeText(order.mileageIn, writing)}\u00a0${order.car.unit}`;
   return (

@@ -3,6 +3,7 @@ import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
+import { onRevision } from '../state/on-revision.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
 
@@ -15,7 +16,11 @@ export function MendNumber({ order }: { readonly order: Order }) {
       className="row-form"
       onSubmit={(event) => {
         event.preventDefault();
-        void change.run({ id: order.id, revision: order.revision, change: { poNumber: text } });
+        void onRevision(
+          order.revision,
+          (revision) => change.run({ id: order.id, revision, change: { poNumber: text } }),
+          (row) => row.poNumber === order.poNumber,
+        );
       }}
     >
       <Field label={t('closeOut.poNumber')} value={text} onChange={setText} maxLength={60} />

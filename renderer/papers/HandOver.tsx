@@ -4,6 +4,7 @@ import { Field } from '../parts/Field.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useNow } from '../state/now.ts';
+import { onRevision } from '../state/on-revision.ts';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { amountText } from '../words/figures.ts';
@@ -37,7 +38,11 @@ export function HandOver({ order, onDone }: { readonly order: Order; readonly on
   const go = async () => {
     setNobody(to.trim() === '');
     if (to.trim() === '' || hand.busy) return;
-    const answer = await hand.run({ id: order.id, revision: order.revision, to });
+    const answer = await onRevision(
+      order.revision,
+      (revision) => hand.run({ id: order.id, revision, to }),
+      (row) => row.to === '' || row.to === null,
+    );
     if (answer.ok) onDone?.();
   };
   return (

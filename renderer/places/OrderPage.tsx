@@ -41,7 +41,10 @@ export function OrderPage({ id, beside }: Props) {
   const toCloseOut = () => goTo('orders', id, 'close-out');
   const order = asked.data;
   const newest = order === undefined || !desk ? undefined : newestPaper(order);
+  const closing = order?.next.what.startsWith('close-out') ?? false;
+  const plain = desk && beside === '' && order !== undefined && invoiceOf(order) === undefined;
   useKey('Alt+Y', toYes, desk);
+  useKey('Ctrl+Enter', closing ? toCloseOut : toYes, plain);
   useKey('Alt+P', () => newest !== undefined && openPaper(newest.id), newest !== undefined);
   if (order === undefined)
     return asked.error === null ? (
@@ -59,7 +62,6 @@ export function OrderPage({ id, beside }: Props) {
   if (desk && invoice !== undefined)
     return <InvoicedPage order={order} invoice={invoice} fresh={beside === 'invoice'} />;
   const form = desk ? beside : '';
-  const closing = order.next.what.startsWith('close-out');
   if (form === 'yes') return <YesPage order={order} />;
   if (form === 'quote') return <QuotePage order={order} current={job?.id} onCurrent={setCurrent} />;
   if (form === 'close-out') return <CloseOutPage order={order} />;
@@ -81,23 +83,21 @@ export function OrderPage({ id, beside }: Props) {
         </>
       }
       foot={
-        <>
-          <FootBar yes={order.yes}>
-            {!desk ? null : (
-              <>
-                <Button onClick={() => goTo('orders', id, 'quote')}>
-                  {t(quoted ? 'sheet.quoteAgain' : 'sheet.quote')}
-                </Button>
-                <Button kind={closing ? 'plain' : 'go'} onClick={toYes} keys="Alt Y">
-                  {t('decision.record')}
-                </Button>
-                <Button kind={closing ? 'go' : 'plain'} onClick={toCloseOut}>
-                  {t('sheet.closeOut')}
-                </Button>
-              </>
-            )}
-          </FootBar>
-        </>
+        <FootBar yes={order.yes}>
+          {!desk ? null : (
+            <>
+              <Button onClick={() => goTo('orders', id, 'quote')}>
+                {t(quoted ? 'sheet.quoteAgain' : 'sheet.quote')}
+              </Button>
+              <Button kind={closing ? 'plain' : 'go'} onClick={toYes} keys="Alt Y">
+                {t('decision.record')}
+              </Button>
+              <Button kind={closing ? 'go' : 'plain'} onClick={toCloseOut} {...(closing ? { keys: 'Ctrl Enter' } : {})}>
+                {t('sheet.closeOut')}
+              </Button>
+            </>
+          )}
+        </FootBar>
       }
     />
   );

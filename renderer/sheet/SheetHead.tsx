@@ -4,6 +4,7 @@ import { wholeText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 import { nearText, timeText, weekdayText } from '../words/times.ts';
 import type { Order } from './order.ts';
+import { Saved } from './Saved.tsx';
 
 interface Props {
   readonly order: Order;
@@ -28,9 +29,12 @@ export function SheetHead({ order, title, under = '' }: Props) {
             {title === undefined ? [...(settings?.address ?? []), settings?.phone ?? ''].join(', ') : under}
           </p>
         </div>
-        <h1 className="order-number">
-          <span>{t('sheet.order')}</span> {order.number}
-        </h1>
+        <div className="order-side">
+          <Saved />
+          <h1 className="order-number">
+            <span>{t('sheet.order')}</span> {order.number}
+          </h1>
+        </div>
       </header>
       <div className="car-line">
         <span className="plate big">{order.car.plate || t('sheet.noPlate')}</span>

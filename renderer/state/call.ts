@@ -1,5 +1,6 @@
 import type { InputOf, OperationName, Operations, OutputOf } from '../../core/contract/index.ts';
 import { newRequestId } from './request-id.ts';
+import { markSaved } from './saved.ts';
 import { type CallAnswer, send } from './transport.ts';
 
 type NamesOf<K extends 'ask' | 'do'> = {
@@ -33,5 +34,6 @@ export async function act<N extends DoName>(
     await new Promise((later) => setTimeout(later, pause));
     answer = await send({ operation, input, request });
   }
+  if (answer.ok) markSaved();
   return answer as CallAnswer<OutputOf<N>>;
 }

@@ -2,6 +2,7 @@
 export const closeOut = {
   title: 'Close out',
   outSince: 'out, {n} since it came in',
+  empty: 'Nothing stands on the sheet yet, so there is nothing to close out.',
   under: 'Sheet against work done',
   // the paper
   hoursOn: 'Hours on {letter}',
