@@ -5,6 +5,7 @@ import { codeFits } from './code.ts';
 import { type Caller, type CallOptions, dispatch, type House } from './dispatcher.ts';
 import { copyShop, type ShopCopy } from './file/backup.ts';
 import { dropBallast, renewBallast } from './file/ballast.ts';
+import { markClosed, takeClosedMark } from './file/clean-mark.ts';
 import { checkContent, checkpoint, openConnection } from './file/connection.ts';
 import { ShopDatabase } from './file/dialect.ts';
 import { mapSqliteError, ShopDiskFull, ShopFileError } from './file/errors.ts';
@@ -149,8 +150,10 @@ export class Shop {
   async close(): Promise<void> {
     this.#listeners.clear();
     clearTimeout(this.#quiet);
+    const wasOpen = this.#database.raw.open;
     await this.#database.close();
     this.#note.close();
+    if (wasOpen) markClosed(this.#paths);
   }
 }
 
@@ -182,7 +185,7 @@ export async function openShop(options: OpenShop): Promise<Shop> {
   const paths = createShopFolder(folder);
   makeWritable(paths);
   const isNew = isNewShop(paths);
-  if (!isNew) lookAtIt(paths);
+  if (!isNew && !takeClosedMark(paths)) lookAtIt(paths);
   const raw = openConnection(paths.database, { create: isNew });
   try {
     const copyFirst = () =>
