@@ -2,7 +2,7 @@ import type { Locator, Page } from '@playwright/test';
 import { hrefOf } from '../../renderer/frame/router.ts';
 import { t } from '../../renderer/words/t.ts';
 import { expect, test } from './shop-fixture.ts';
-import { enter, field, openOrder, typeCell } from './window.ts';
+import { enter, field, openOrder, sheetOf, typeCell } from './window.ts';
 
 /** What a person may well type: each gets a sentence where it was typed, and nothing is lost or half saved. */
 
@@ -80,16 +80,33 @@ test('ten megabytes pasted into a cell and into the complaint: a sentence, and t
   await expect(field(page, t('intake.name'))).toHaveValue('Ilse Vandermeer');
 });
 
-test('a plate of pictures and a promise for 1899: a sentence, and what was typed stays', async ({ garage, page }) => {
+test('a plate of pictures and a promise for 1899: said at the field, and what was typed stays', async ({
+  garage,
+  page,
+}) => {
   await enter(page, garage);
   await page.getByRole('button', { name: t('today.book') }).click();
+  const plate = field(page, t('intake.plate'));
   await field(page, t('intake.name')).fill('Ilse Vandermeer');
-  await field(page, t('intake.plate')).fill('🚗💨🔧');
+  await plate.fill('🚗💨🔧');
   await field(page, t('intake.words')).fill('Corvane R');
   await field(page, t('intake.complaint')).fill('It whines.');
-  await page.getByLabel(t('intake.promise'), { exact: true }).fill('1899-12-31T10:00');
-  await page.getByRole('button', { name: t('intake.go') }).click();
-  await expect(page.getByRole('alert').first()).toBeVisible();
+  const book = page.getByRole('button', { name: t('intake.go') });
+  await book.click();
+  await expect(plate).toHaveAccessibleDescription(
+    t('errors.bad-input-one', { problem: t('errors.problem-not-a-plate') }),
+  );
+  await expect(plate).toBeFocused();
+  await expect(plate).toHaveValue('🚗💨🔧');
+  await plate.fill('KTB 4471');
+  const promise = page.getByLabel(t('intake.promise'), { exact: true });
+  await promise.fill('1899-12-31T10:00');
+  await book.click();
+  await expect(promise).toHaveAccessibleDescription(t('intake.promiseWrong'));
+  await expect(promise).toHaveValue('1899-12-31T10:00');
   await expect(field(page, t('intake.complaint'))).toHaveValue('It whines.');
   expect((await garage.did('Odile', 'order.list', { which: 'all' })).rows).toEqual([]);
+  await promise.fill('');
+  await book.click();
+  await expect(sheetOf(page)).toContainText('KTB 4471');
 });

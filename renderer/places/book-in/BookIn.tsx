@@ -5,7 +5,7 @@ import { goTo } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { useShop, useWriting } from '../../state/shop.ts';
-import { errorSentence, problemSentence } from '../../words/error-sentence.ts';
+import { errorSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
 import { AgreedRow } from './AgreedRow.tsx';
 import { CarRow } from './CarRow.tsx';
@@ -13,6 +13,7 @@ import { DoorRow } from './DoorRow.tsx';
 import { type Draft, emptyDraft, errorsOf } from './draft.ts';
 import { knownCar, knownCustomer } from './known.ts';
 import { readBack } from './read-back.ts';
+import { refusedAt } from './refused.ts';
 import { SayRow } from './SayRow.tsx';
 import { Since } from './Since.tsx';
 import { useBookIn } from './use-book-in.ts';
@@ -46,8 +47,10 @@ export function BookIn({ with: [kind, id] = [] }: Props) {
   }, [kind, id]);
 
   const doubted = error?.code === 'held' && error.reasons.some((reason) => reason.what === 'mileage-lower');
+  const refused = error?.code === 'bad-input' ? refusedAt(error.fields) : null;
   const errors = {
     ...(tried ? errorsOf(draft, writing) : {}),
+    ...refused?.errors,
     ...(doubted && draft.doubt === 'none' ? { doubt: t('intake.doubtNeeded') } : {}),
   };
 
@@ -62,6 +65,10 @@ export function BookIn({ with: [kind, id] = [] }: Props) {
     if (orderId !== null) goTo('orders', orderId);
   };
   useKey('Ctrl+Enter', () => void go());
+  const wrongField = refused !== null;
+  useEffect(() => {
+    if (wrongField) document.querySelector<HTMLElement>('.talk [aria-invalid="true"]')?.focus();
+  }, [wrongField]);
   useEffect(() => {
     if (doubted) document.querySelector<HTMLElement>('.mileage-doubt input')?.focus();
   }, [doubted]);
@@ -75,9 +82,11 @@ export function BookIn({ with: [kind, id] = [] }: Props) {
   const failed =
     error === null || doubted
       ? null
-      : error.code === 'bad-input'
-        ? error.fields.map((field) => `${field.path}: ${problemSentence(field.problem, field.with)}`).join('. ')
-        : errorSentence(error, writing);
+      : refused !== null && refused.elsewhere.length > 0
+        ? refused.elsewhere.join(' ')
+        : refused !== null
+          ? t('errors.bad-input')
+          : errorSentence(error, writing);
   const [first, rest] = readBack(draft, shop?.bays ?? [], writing);
   return (
     <Page

@@ -53,7 +53,13 @@ export function CarRow({ draft, change, errors, doubted }: Props) {
       )}
       {draft.carId === null ? (
         <div className="side-by-side">
-          <Field label={t('intake.plate')} value={draft.plate} onChange={(plate) => change({ plate })} maxLength={16} />
+          <Field
+            label={t('intake.plate')}
+            value={draft.plate}
+            onChange={(plate) => change({ plate })}
+            maxLength={16}
+            error={errors.plate ?? null}
+          />
           <Field
             label={t('intake.words')}
             value={draft.words}

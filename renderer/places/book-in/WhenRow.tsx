@@ -117,6 +117,7 @@ export function WhenRow({ draft, change, errors }: Props) {
           type="datetime-local"
           value={draft.promise}
           onChange={(promise) => change({ promise })}
+          error={errors.promise ?? null}
         />
         <Field
           label={t('intake.promiseWords')}
