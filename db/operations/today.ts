@@ -15,16 +15,15 @@ export const todayHandlers: Handlers = {
       .where('handed_over_at', 'is', null)
       .orderBy('opened_at')
       .execute();
-    const unpaid = await context.tx
+    // Gone, and perhaps not settled: not paid, not invoiced, or with a deposit that is still here.
+    const gone = await context.tx
       .selectFrom('work_order')
-      .innerJoin('paper', 'paper.work_order_id', 'work_order.id')
-      .select('work_order.id')
-      .where('handed_over_at', 'is not', null)
-      .where('paper.kind', '=', 'invoice')
-      .where('paper.issued_at', '>', context.now - 400 * 86_400_000)
+      .select('id')
+      .where('handed_over_at', '>', context.now - 400 * 86_400_000)
+      .orderBy('handed_over_at')
       .execute();
     const rows = [];
-    for (const { id } of [...ids, ...unpaid]) {
+    for (const { id } of [...ids, ...gone]) {
       const loaded = await loadOrder(context, id);
       const next = nextOf(loaded, reckonOrder(loaded, settings), context);
       if (next.whose === 'nobody') continue;

@@ -3,6 +3,7 @@ import { missingEntries, type TorqueGroup } from '../../core/bench/torque.ts';
 import type { bookJobContent } from '../../core/contract/bench.ts';
 import { type NextMove, nextMove } from '../../core/order/next.ts';
 import { type Stop, stopsOf } from '../../core/order/stops.ts';
+import { wallToInstant } from '../../core/time/instant.ts';
 import type { Context } from '../context.ts';
 import type { Loaded } from './load.ts';
 import { balanceOf, letterOf, type Reckoned } from './reckon.ts';
@@ -95,7 +96,7 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boo
 export function nextOf(
   loaded: Loaded,
   reckoned: Reckoned,
-  { now, today, seesPrices }: Pick<Context, 'now' | 'today' | 'seesPrices'>,
+  { now, today, seesPrices, settings }: Pick<Context, 'now' | 'today' | 'seesPrices' | 'settings'>,
 ): NextMove {
   const quote = loaded.papers.findLast((paper) => paper.kind === 'quote');
   const invoice = loaded.papers.findLast((paper) => paper.kind === 'invoice');
@@ -122,7 +123,11 @@ export function nextOf(
     {
       openedAt: order.opened_at,
       arrivedAt: order.arrived_at,
-      bookedFor: loaded.booking && loaded.booking.day < today ? now - 1 : null,
+      // Waited for from the day after; the hour is then the one that it was booked for.
+      bookedFor:
+        loaded.booking && loaded.booking.day < today
+          ? wallToInstant(`${loaded.booking.day}T${loaded.booking.from_time}`, settings?.zone ?? 'UTC')
+          : null,
       cancelledAt: order.cancelled_at,
       handedOverAt: order.handed_over_at,
       promiseAt: order.promise_at,
