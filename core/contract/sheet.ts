@@ -178,6 +178,8 @@ export const sheetRoom = {
     'desk',
     z.strictObject({
       orderId: id,
+      /** What the sheet came to as the person saw it, tax in: where it comes to another sum now, nothing is issued. */
+      seen: amount.nullable().default(null),
       overrides: z
         .array(z.strictObject({ what: z.string().max(60), reason: needed(300) }))
         .max(20)

@@ -15,7 +15,7 @@ import { balanceOf, letterOf, reckonOrder } from '../order/reckon.ts';
 import { pdfOf } from '../pdf.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { post } from '../postings.ts';
-import { badInput, held, heldBy, notAllowed, notFound } from '../refusal.ts';
+import { badInput, held, heldBy, notAllowed, notFound, Refusal } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
 
 const takenOf = (loaded: Loaded, zone: string): PaperTaken[] =>
@@ -34,6 +34,16 @@ const salePostings = (totals: SheetTotals, sign: 1 | -1, inclusive: boolean): [s
   ['sales', -sign * (inclusive ? totals.gross - totals.tax : totals.net)],
   ['tax', -sign * totals.tax],
 ];
+
+const sheetMoved = ({ order }: Loaded, now: number, seen: number) =>
+  new Refusal({
+    code: 'changed-meanwhile',
+    what: 'work_order',
+    id: order.id,
+    revision: order.revision,
+    now: { gross: now },
+    yours: { gross: seen },
+  });
 
 export const paperHandlers: Handlers = {
   'quote.issue': async ({ orderId, validUntil }, context) => {
@@ -57,7 +67,7 @@ export const paperHandlers: Handlers = {
     );
     return { paperId, number, version, gross: reckoned.totals.gross };
   },
-  'invoice.issue': async ({ orderId, overrides }, context) => {
+  'invoice.issue': async ({ orderId, seen, overrides }, context) => {
     const who = signedIn(context);
     const settings = settingsOf(context);
     const loaded = await loadOrder(context, orderId);
@@ -65,6 +75,8 @@ export const paperHandlers: Handlers = {
     if (before) throw held([{ what: 'invoiced', with: { number: before.number } }]);
     const reckoned = reckonOrder(loaded, settings);
     if (reckoned.inSum.length === 0) throw held([{ what: 'nothing-on-the-sheet', with: {} }]);
+    const { gross } = reckoned.totals;
+    if (seen !== null && seen !== gross) throw sheetMoved(loaded, gross, seen);
     const stops = stopsOfOrder(loaded, reckoned, context.seesPrices);
     const reasons = new Map<string, string>(overrides.map((one) => [one.what, one.reason]));
     const standing = stops.filter((stop) => stop.override === 'never' || !reasons.has(stop.what));

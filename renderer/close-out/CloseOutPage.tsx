@@ -48,7 +48,7 @@ export function CloseOutPage({ order }: { readonly order: Order }) {
   const make = async () => {
     const passed = new Map((closeOut?.stops ?? []).map((stop) => [stop.what, reasonFor(stop)]));
     const overrides = [...passed].flatMap(([what, reason]) => (reason === '' ? [] : [{ what, reason }]));
-    const answer = await invoice.run({ orderId: order.id, overrides });
+    const answer = await invoice.run({ orderId: order.id, seen: closeOut?.totals?.charge ?? null, overrides });
     if (answer.ok) goTo('orders', order.id, 'invoice');
   };
   useKey('Ctrl+Enter', () => void make(), ready && !invoice.busy);
@@ -94,7 +94,12 @@ export function CloseOutPage({ order }: { readonly order: Order }) {
       }
       foot={
         <>
-          <NotDone what={t('closeOut.notMade')} error={invoice.error} onAgain={() => void invoice.again()} />
+          <NotDone
+            what={t('closeOut.notMade')}
+            changed={t('closeOut.sheetMoved')}
+            error={invoice.error}
+            onAgain={() => void invoice.again()}
+          />
           <FootBar yes={order.yes}>
             <Button onClick={toSheet}>{t('closeOut.leave')}</Button>
             <Button

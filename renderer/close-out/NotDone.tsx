@@ -8,6 +8,8 @@ import { t } from '../words/t.ts';
 interface Props {
   /** What did not happen. */
   readonly what: string;
+  /** What to say where somebody changed what it was made of. */
+  readonly changed: string;
   readonly error: CallError | null;
   /** The same once more, under the same request. */
   readonly onAgain: () => void;
@@ -17,7 +19,7 @@ interface Props {
 const PASSING: ReadonlySet<CallError['code']> = new Set(['no-answer', 'disk-full', 'read-only', 'unknown-fault']);
 
 /** An oxide line above the foot: what did not happen, why, and the way to try again where that can help. */
-export function NotDone({ what, error, onAgain }: Props) {
+export function NotDone({ what, changed, error, onAgain }: Props) {
   const writing = useWriting();
   if (error === null) return null;
   return (
@@ -31,7 +33,7 @@ export function NotDone({ what, error, onAgain }: Props) {
         ) : undefined
       }
     >
-      {wrongSentence(error, writing)}
+      {error.code === 'changed-meanwhile' ? changed : wrongSentence(error, writing)}
     </Notice>
   );
 }

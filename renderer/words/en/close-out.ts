@@ -127,5 +127,6 @@ export const closeOut = {
   leave: 'Back to the sheet',
   make: 'Make the invoice',
   stopsMore: { one: '{first} And one thing more.', other: '{first} And {n} things more.' },
+  sheetMoved: 'Somebody changed the sheet meanwhile. It stands here as it is now: look at it once more.',
   notMade: 'The invoice is not made.',
 } as const;
