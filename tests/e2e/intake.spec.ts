@@ -17,7 +17,10 @@ async function bookIt(page: Page): Promise<void> {
 
 const mileage = (page: Page) => field(page, t('intake.mileage', { unit: t('intake.km') }));
 
-test('a customer and a car that nobody knows yet are booked in, and a deposit is taken', async ({ garage, page }) => {
+test('a customer and a car that nobody knows yet are booked in, with a yes to look and a deposit', async ({
+  garage,
+  page,
+}) => {
   await enter(page, garage);
   await startBooking(page);
   await field(page, t('intake.phone')).fill('555-0142');
@@ -31,21 +34,28 @@ test('a customer and a car that nobody knows yet are booked in, and a deposit is
   await choose(page, t('intake.askWhen'), t('intake.speed'));
   await choose(page, t('intake.fuel'), t('intake.half'));
   await field(page, t('intake.marks')).fill('scratch, left door\ndent, rear wing');
+  await field(page, t('intake.look')).fill('180');
+  await choose(page, t('intake.lookWay'), t('intake.lookPerson'));
+  await field(page, t('intake.deposit')).fill('150');
+  await choose(page, t('intake.depositWay'), t('intake.cash'));
   await bookIt(page);
 
   await expect(sheetOf(page)).toContainText('KTB 4471');
   await expect(sheetOf(page)).toContainText('42,180');
   await expect(sheetOf(page)).toContainText('It whines from the back.');
+  await expect(sheetOf(page)).toContainText(t('sheet.covers', { letters: 'A' }));
   const payments = page.getByRole('region', { name: t('sheet.payments') });
-  await choose(payments, t('sheet.payWay'), t('sheet.way-cash'));
-  await field(payments, t('sheet.payAmount')).fill('150');
-  await payments.getByRole('button', { name: t('sheet.payTake') }).click();
   await expect(payments).toContainText(t('sheet.held', { sum: '150.00' }));
+  const [reader] = await Promise.all([
+    page.waitForEvent('popup'),
+    payments.getByRole('button', { name: t('sheet.receipt') }).click(),
+  ]);
+  await reader.close();
 
-  const id = page.url().split('/').at(-1) ?? '';
-  const order = await garage.order(id);
+  const order = await garage.order(page.url().split('/').at(-1) ?? '');
   expect(order.door.marks).toEqual(['scratch, left door', 'dent, rear wing']);
   expect(order.payments).toMatchObject([{ kind: 'deposit', way: 'cash', amount: 15_000 }]);
+  expect(order.decisions).toMatchObject([{ ceiling: 18_000, way: 'person', spoken: { name: 'Ilse Vandermeer' } }]);
 });
 
 test('a known customer is found by phone, and the car by its plate', async ({ garage, page }) => {
