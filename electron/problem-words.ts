@@ -22,6 +22,7 @@ const SENTENCES: Readonly<Record<Problem, string>> = {
   'not-a-plate': 'is no plate: letters, digits, spaces and dashes only',
   'vin-character': 'holds I, O or Q, which no VIN has',
   'out-of-range': 'is out of range',
+  'not-a-folder': 'is no folder on this machine: give its whole path',
   'not-json': 'is not JSON ({why})',
   'practice-only': 'is taken in practice shops only',
   'used-for-another': 'was used for another call',

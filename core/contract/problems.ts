@@ -25,6 +25,7 @@ export const PROBLEMS = {
   'vin-character': [],
   'out-of-range': [],
   'not-json': ['why'],
+  'not-a-folder': [],
   // What it says.
   'practice-only': [],
   'used-for-another': [],

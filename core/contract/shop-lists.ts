@@ -42,4 +42,20 @@ export const shopListsRoom = {
       ),
     }),
   ),
+  /**
+   * Makes a checked copy now, while work goes on: into the shop's own folder, or with papers and photos into the folder
+   * that is named (a stick). Nothing in the shop changes by it.
+   */
+  'care.copy': ask(
+    'owner',
+    z.strictObject({ to: words(400).default('') }),
+    z.strictObject({
+      name: z.string(),
+      /** Where it lies. */
+      path: z.string(),
+      /** The trail's last number in it. */
+      trail: z.int().nullable(),
+      bytes: z.int(),
+    }),
+  ),
 };

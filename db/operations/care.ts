@@ -1,7 +1,27 @@
+import { statSync } from 'node:fs';
+import { isAbsolute } from 'node:path';
 import type { Handlers } from '../context.ts';
+import { copyShop } from '../file/backup.ts';
+import { shopPaths } from '../file/folder.ts';
+import { thinCopies } from '../file/thin-copies.ts';
+import { badInput } from '../refusal.ts';
 import { verify } from '../verify.ts';
 
 export const careHandlers: Handlers = {
+  'care.copy': async ({ to }, context) => {
+    const own = shopPaths(context.folder).backups;
+    if (to !== '' && !(isAbsolute(to) && statSync(to, { throwIfNoEntry: false })?.isDirectory()))
+      throw badInput('to', 'not-a-folder');
+    const { name, path, trail, bytes } = await copyShop({
+      from: context.folder,
+      to: to === '' ? own : to,
+      at: context.now,
+      zone: context.settings?.zone ?? 'UTC',
+      withFiles: to !== '',
+    });
+    if (to === '') thinCopies(own);
+    return { name, path, trail, bytes };
+  },
   'care.verify': (_input, context) => verify(context.tx),
   'trail.list': async ({ before, most }, context) => {
     const rows = await context.tx

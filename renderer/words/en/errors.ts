@@ -45,6 +45,7 @@ export const errors = {
   'problem-broken-character': 'holds half a character: type it again',
   'problem-not-a-plate': 'is not a plate: letters, digits, spaces and dashes only',
   'problem-vin-character': 'holds I, O or Q, which no VIN has',
+  'problem-not-a-folder': 'is not a folder on this machine: type its whole path',
   'problem-not-json': 'cannot be read',
   'problem-used-for-another': 'was sent once already for something else: do it again',
   'problem-one-usual': 'needs exactly one that is the usual one',
