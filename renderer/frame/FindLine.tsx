@@ -2,18 +2,19 @@ import { useDeferredValue, useEffect, useId, useRef, useState } from 'react';
 import type { OutputOf } from '../../core/contract/index.ts';
 import { openPaper } from '../state/transport.ts';
 import { useAsk } from '../state/use-ask.ts';
-import { t } from '../words/t.ts';
+import { errorSentence } from '../words/error-sentence.ts';
+import { t, tMaybe } from '../words/t.ts';
 import { useKey } from './keys.ts';
 import { goTo } from './router.ts';
 
 type Hit = OutputOf<'find.line'>['hits'][number];
-const KIND_WORDS = {
-  car: 'frame.kindCar',
-  customer: 'frame.kindCustomer',
-  order: 'frame.kindOrder',
-  paper: 'frame.kindPaper',
-  part: 'frame.kindPart',
-} as const;
+/** What kind of thing it is, and which of its fields answered where that is not the first one. */
+function kindWords(hit: Hit): string {
+  if (hit.kind === 'paper') return tMaybe(`frame.paper-${hit.by}`) ?? t('frame.kind-paper');
+  if (hit.by === 'VIN') return t('frame.carByVin');
+  if (hit.by === 'phone') return t('frame.customerByPhone');
+  return t(`frame.kind-${hit.kind}`);
+}
 
 function open(hit: Hit): void {
   if (hit.kind === 'car') goTo('cars', hit.id);
@@ -31,9 +32,9 @@ export function FindLine() {
   const field = useRef<HTMLInputElement>(null);
   const list = useId();
   const asked = useDeferredValue(text.trim());
-  const found = useAsk('find.line', asked === '' ? null : { text: asked }).data;
+  const { data: found, error } = useAsk('find.line', asked === '' ? null : { text: asked });
   const hits = found?.hits ?? [];
-  const shown = !shut && asked !== '' && found !== undefined;
+  const shown = !shut && asked !== '' && (found !== undefined || error !== null);
 
   const focus = () => field.current?.select();
   useKey('/', focus);
@@ -97,7 +98,7 @@ export function FindLine() {
         <div className="find-hits">
           {hits.length === 0 ? (
             <p className="find-none" role="status">
-              {t('frame.findNone', { text: asked })}
+              {found === undefined && error !== null ? errorSentence(error) : t('frame.findNone', { text: asked })}
             </p>
           ) : null}
           <div role="listbox" id={list} aria-label={t('frame.findHits')}>
@@ -114,7 +115,7 @@ export function FindLine() {
                   take(hit);
                 }}
               >
-                <span className="small ink-2">{t(KIND_WORDS[hit.kind])}</span>
+                <span className="small ink-2">{kindWords(hit)}</span>
                 <b className="semi">{hit.headline}</b>
                 <span className="small ink-2">{hit.detail}</span>
               </div>

@@ -16,17 +16,15 @@ interface Props {
 /** One order: since when, what next, which car, whose, and the promise with its mark. */
 export function TodayRow({ row, now, writing }: Props) {
   const late = isLate(row);
-  const about = aboutWords(row);
+  const clocks = row.clocks.map((clock) => t('today.clock', { person: clock.person, time: spanText(now - clock.on) }));
+  const under = [aboutWords(row), ...clocks].filter((one) => one !== '').join('; ');
   const booked = row.next.what === 'bring-it-in';
   return (
     <a className={late ? 'today-row today-late' : 'today-row'} href={hrefOf('orders', row.orderId)}>
       <span className="today-since">{booked ? t('today.booked') : nearText(row.next.since, writing, now)}</span>
       <span className="today-next">
         {nextWords(row, writing)}
-        {about === '' ? null : <small className="today-about">{about}</small>}
-        {row.clocks.map((clock) => (
-          <small key={clock.person}>{t('today.clock', { person: clock.person, time: spanText(now - clock.on) })}</small>
-        ))}
+        {under === '' ? null : <small className="today-about">{under}</small>}
       </span>
       <span>{row.plate === '' ? t('today.order', { number: row.number }) : <Plate plate={row.plate} />}</span>
       <span className="today-car">
