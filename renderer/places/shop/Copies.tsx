@@ -12,6 +12,7 @@ import { errorSentence } from '../../words/error-sentence.ts';
 import { spanText, wholeText } from '../../words/figures.ts';
 import { t, tMaybe } from '../../words/t.ts';
 import { nearText, timeText } from '../../words/times.ts';
+import { MakeCopy } from './MakeCopy.tsx';
 
 /** The last copy, what would be lost, the check of everything, and the newest rows of the trail. */
 export function Copies() {
@@ -35,6 +36,7 @@ export function Copies() {
           </p>
         )}
         <p className="small ink-2">{t('shop.sameDisk')}</p>
+        <MakeCopy />
         <ul className="shop-rows">
           {(data?.copies ?? []).slice(0, 8).map((copy) => (
             <li key={copy.name}>
@@ -47,8 +49,6 @@ export function Copies() {
           ))}
         </ul>
         <p>
-          {t('shop.makeCopy')} <code>npm run shop -- backup</code>
-          <br />
           {t('shop.bringBack')} <code>npm run shop -- restore</code>
         </p>
       </section>
