@@ -100,6 +100,7 @@ describe('a change behind the back of the program is found, and its row is named
     const appended = places.filter(({ table }) => (APPEND_ONLY as readonly string[]).includes(table));
     const texts = fc.oneof(fc.string(), fc.constantFrom('', '{}', '[]', 'null', '0', '"x"', '[1]', '{"sums":{}}'));
     const whole = fc.oneof(fc.integer(), fc.constantFrom(0, 1, -1, Number.MAX_SAFE_INTEGER));
+    let tried = 0;
     await fc.assert(
       fc.asyncProperty(
         fc.constantFrom(...appended),
@@ -115,11 +116,14 @@ describe('a change behind the back of the program is found, and its row is named
           // Two rows never have one key or one number: SQLite itself refuses that.
           const taken = database.raw.prepare(`SELECT 1 FROM ${place.table} WHERE ${place.column} = ?`).get(value);
           fc.pre(value === null || taken === undefined || !['id', 'n', 'number'].includes(place.column));
+          tried += 1;
           await isFound(place, rowid, value);
         },
       ),
-      { numRuns: 2000 },
+      // As many as a busy machine does in its time, but never too few.
+      { numRuns: 2000, interruptAfterTimeLimit: 8_000 },
     );
+    expect(tried).toBeGreaterThan(100);
   });
 
   test('where a row is taken out of a table, the last of the trail apart', async () => {

@@ -1,0 +1,107 @@
+import type { Page } from '@playwright/test';
+import { hrefOf } from '../../renderer/frame/router.ts';
+import { t } from '../../renderer/words/t.ts';
+import { expectAxeClean } from './axe.ts';
+import type { Garage } from './garage.ts';
+import { expect, test } from './shop-fixture.ts';
+import { SWAP_TITLE } from './swap.ts';
+import { enter, field, sheetOf, typeCell } from './window.ts';
+
+async function swap(garage: Garage): Promise<string> {
+  const { rows } = await garage.did('Odile', 'jobBook.list', {});
+  return rows.find((row) => row.title === SWAP_TITLE)?.id ?? '';
+}
+async function openJob(page: Page, garage: Garage, id: string): Promise<void> {
+  await page.goto(`${garage.door.host.address}/${hrefOf('job-book', id)}`);
+  await expect(page.getByRole('region', { name: t('jobBook.procedure') })).toBeVisible();
+}
+const keep = (page: Page, n: number) => page.getByRole('button', { name: t('jobBook.keep', { n }) });
+
+test('a job is written by keys, kept with Ctrl Enter, and put on a sheet', async ({ garage, page }) => {
+  const orderId = await garage.booked();
+  await enter(page, garage, 'Piet');
+  await openJob(page, garage, 'new');
+  await page.keyboard.type('Change the axle seal');
+  await typeCell(page, t('jobBook.bookHours'), 'long');
+  await expect(page.getByText(t('jobBook.hoursWrong'))).toBeVisible();
+  await typeCell(page, t('jobBook.bookHours'), '2.5');
+  await typeCell(page, t('jobBook.addLine'), 'Output seal 2');
+  await typeCell(page, t('jobBook.eachOf', { words: 'Output seal' }), '38.50');
+  await typeCell(page, t('jobBook.addStep'), 'Drain warm');
+  await typeCell(page, t('jobBook.addStep'), 'Fill plug loosened');
+  // 2.5 h at 96.00, two seals at 38.50, 5 % supplies on labour.
+  await expect(page.getByText('329.00')).toBeVisible();
+  await page.getByRole('button', { name: /Drain warm/ }).click();
+  await page.getByLabel(t('jobBook.plug')).selectOption('drained');
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: /Fill plug loosened/ }).click();
+  await page.getByLabel(t('jobBook.plug')).selectOption('fill-opened');
+  await expectAxeClean(page, 'a step open and a warning');
+  // The warning mends itself: the fill plug comes before the drain.
+  await page.getByRole('button', { name: t('jobBook.turnRound') }).click();
+  await expect(page.getByRole('button', { name: t('jobBook.turnRound') })).toHaveCount(0);
+  // What is still being typed is kept too.
+  await field(page, t('jobBook.source')).fill('our own, page 1');
+  await page.keyboard.press('Control+Enter');
+  await expect(page.getByText(t('jobBook.versionOf', { n: 1 }))).toBeVisible();
+  const { rows } = await garage.did('Odile', 'jobBook.list', {});
+  const row = rows.find((one) => one.title === 'Change the axle seal');
+  const { content } = await garage.did('Odile', 'jobBook.get', { id: row?.id ?? '' });
+  expect(content).toMatchObject({
+    bookHours: 2500,
+    sourceOfFigures: 'our own, page 1',
+    lines: [{ kind: 'part', words: 'Output seal', quantity: 2000, unitPrice: 3850 }],
+    steps: [
+      { n: 1, do: 'Fill plug loosened', plug: 'fill-opened' },
+      { n: 2, do: 'Drain warm', plug: 'drained' },
+    ],
+  });
+  await page.getByRole('button', { name: t('jobBook.putOn') }).click();
+  await page.getByRole('button', { name: t('jobBook.putOnGo') }).click();
+  await expect(sheetOf(page)).toBeVisible();
+  expect((await garage.order(orderId)).jobs.map((job) => job.title)).toEqual(['Change the axle seal']);
+});
+
+test('rounds of a torque, a step moved and taken out and put back; another version is kept', async ({
+  garage,
+  page,
+}) => {
+  const id = await swap(garage);
+  await enter(page, garage);
+  await openJob(page, garage, id);
+  await page.getByRole('button', { name: /^10 / }).click();
+  await typeCell(page, t('jobBook.stages'), 'tight');
+  await expect(page.getByText(t('jobBook.stagesWrong'))).toBeVisible();
+  await typeCell(page, t('jobBook.stages'), '30, 60, 90°');
+  await page.keyboard.press('Alt+ArrowUp');
+  await expect(page.getByRole('group', { name: t('jobBook.step', { n: 9 }) })).toBeVisible();
+  await page.getByRole('button', { name: t('jobBook.takeOutStep', { n: 9 }) }).click();
+  await expect(page.getByText(t('jobBook.wasTakenOut'))).toBeVisible();
+  await page.keyboard.press('Control+z');
+  await keep(page, 2).click();
+  await expect(page.getByText(t('jobBook.kept', { n: 2 }))).toBeVisible();
+  const { content } = await garage.did('Odile', 'jobBook.get', { id });
+  expect(content.steps[8]?.torque?.stages).toEqual([{ Nm: 30 }, { Nm: 60 }, { degrees: 90 }]);
+  expect(content.steps.map((step) => step.n)).toEqual(content.steps.map((_, at) => at + 1));
+});
+
+test('a version kept meanwhile is told; mine can be kept over it', async ({ garage, page }) => {
+  const id = await swap(garage);
+  await enter(page, garage);
+  await openJob(page, garage, id);
+  await typeCell(page, t('jobBook.bookHours'), '7');
+  const theirs = await garage.did('Piet', 'jobBook.get', { id });
+  await garage.did('Piet', 'jobBook.save', { id, basedOn: 1, content: { ...theirs.content, people: 3 } });
+  await expect(page.getByText(t('jobBook.meanwhile', { n: 2 }))).toBeVisible();
+  await page.getByRole('button', { name: t('jobBook.keepOver') }).click();
+  await expect(page.getByText(t('jobBook.kept', { n: 3 }))).toBeVisible();
+  expect((await garage.did('Odile', 'jobBook.get', { id })).content).toMatchObject({ bookHours: 7000, people: 2 });
+});
+
+test('a mechanic reads the job and changes nothing', async ({ garage, page }) => {
+  const id = await swap(garage);
+  await enter(page, garage, 'Runa');
+  await openJob(page, garage, id);
+  await expect(field(page, t('jobBook.bookHours'))).toHaveAttribute('readonly', '');
+  await expect(page.getByRole('button', { name: t('jobBook.putOn') })).toHaveCount(0);
+});
