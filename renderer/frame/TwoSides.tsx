@@ -25,7 +25,7 @@ export function TwoSides({ sheetLabel, sheet, benchLabel, bench, foot, first = '
     <>
       {tablet ? (
         <div className="turn">
-          <Button onClick={turn}>{t(side === 'sheet' ? 'frame.turnToBench' : 'frame.turnToSheet')}</Button>
+          <Button onClick={turn}>{side === 'sheet' ? benchLabel : t('frame.turnToSheet')}</Button>
         </div>
       ) : null}
       <div className="desk" data-side={side}>

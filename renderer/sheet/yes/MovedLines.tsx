@@ -29,7 +29,7 @@ export function MovedLines({ moved, aside, level: Head = 'h2' }: Props) {
           <span />
         </p>
       ) : (
-        moved.moved.map((line) => <Row key={line.id} line={line} isNew={moved.isNew} writing={writing} />)
+        moved.moved.map((line) => <Row key={line.id} line={line} byLine={moved.byLine} writing={writing} />)
       )}
       {aside || same.count === 0 ? null : (
         <p className="yes-line same">
@@ -39,10 +39,7 @@ export function MovedLines({ moved, aside, level: Head = 'h2' }: Props) {
           <span className="figure">{amountText(0, writing)}</span>
         </p>
       )}
-      {aside ||
-      moved.was === null ||
-      moved.moved.some((line) => line.was !== null) ||
-      moved.moved.length === 0 ? null : (
+      {aside || moved.was === null || moved.byLine ? null : (
         <p className="yes-line same">
           <span>{t('decision.jobWas')}</span>
           <s className="figure yes-was">{amountText(moved.was, writing)}</s>
@@ -54,7 +51,7 @@ export function MovedLines({ moved, aside, level: Head = 'h2' }: Props) {
   );
 }
 
-function Row({ line, isNew, writing }: { line: MovedLine; isNew: boolean; writing: Writing }) {
+function Row({ line, byLine, writing }: { line: MovedLine; byLine: boolean; writing: Writing }) {
   const { was, now } = line;
   const quantity = (of: { readonly quantity: number }) => quantityText(of.quantity, line.unit, writing);
   return (
@@ -76,10 +73,10 @@ function Row({ line, isNew, writing }: { line: MovedLine; isNew: boolean; writin
         )}
       </span>
       <span className="figure yes-was">
-        {was === null ? isNew || now !== null ? t('decision.new') : '' : <s>{amountText(was.amount, writing)}</s>}
+        {was !== null ? <s>{amountText(was.amount, writing)}</s> : byLine ? t('decision.new') : ''}
       </span>
       <span className="figure">{now === null ? t('decision.gone') : amountText(now.amount, writing)}</span>
-      <b className="figure">{moreText((now?.amount ?? 0) - (was?.amount ?? 0), writing)}</b>
+      <b className="figure">{byLine ? moreText((now?.amount ?? 0) - (was?.amount ?? 0), writing) : ''}</b>
     </p>
   );
 }

@@ -14,6 +14,7 @@ export function WhoRow({ order, draft, onDraft, ceiling, wrongs }: FormProps) {
   const speakers = speakersOf(order);
   const speaker = speakerOf(order, draft);
   const beyond = (one: Speaker) => one.limit !== null && ceiling !== null && ceiling > one.limit;
+  const ownerAway = (one: Speaker) => one.role === 'owner' && one.name === '';
   return (
     <section>
       <h3>{t('decision.who')}</h3>
@@ -25,11 +26,11 @@ export function WhoRow({ order, draft, onDraft, ceiling, wrongs }: FormProps) {
           options={speakers.map((one) => ({
             value: one.key,
             words: speakerWords(one, order, writing),
-            held: beyond(one) && one.key !== speaker.key,
+            held: (beyond(one) && one.key !== speaker.key) || ownerAway(one),
           }))}
           onChange={(key) => onDraft({ speaker: key })}
         />
-        {speaker.name !== '' ? null : (
+        {speaker.name !== '' || speaker.role === 'owner' ? null : (
           <Field
             label={t(speaker.role === 'payer' ? 'decision.namePayer' : 'decision.name')}
             value={draft.name}
@@ -38,11 +39,12 @@ export function WhoRow({ order, draft, onDraft, ceiling, wrongs }: FormProps) {
             error={wrongs.who ?? null}
           />
         )}
-        {wrongs.who === undefined || speaker.name === '' ? null : (
+        {wrongs.who === undefined || (speaker.name === '' && speaker.role !== 'owner') ? null : (
           <p className="wrong-words" role="alert">
             {wrongs.who}
           </p>
         )}
+        {speakers.some(ownerAway) ? <p className="small ink-2">{t('decision.ownerHeld')}</p> : null}
         {speakers.filter(beyond).map((one) => (
           <p className="small ink-2" key={one.key}>
             {t('decision.limitHeld', { name: one.name, sum: amountText(one.limit, writing) })}

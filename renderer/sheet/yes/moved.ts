@@ -17,6 +17,8 @@ export interface MovedJob {
   readonly job: Job;
   /** New: it stood on nothing that was said yes to. */
   readonly isNew: boolean;
+  /** Whether what was said yes to is known line by line. */
+  readonly byLine: boolean;
   readonly moved: readonly MovedLine[];
   readonly same: { readonly count: number; readonly amount: number };
   /** What the job came to; null where that is not known line by line. */
@@ -45,7 +47,15 @@ export function movedFrom(job: Job, since: Quote | null, said: number | null): M
   const lineNow = (line: Line) => ({ quantity: line.charged, amount: line.amount ?? 0 });
   if (before === undefined) {
     if (said === now)
-      return { job, isNew: false, moved: [], same: { count: job.lines.length, amount: now }, was: now, now };
+      return {
+        job,
+        isNew: false,
+        byLine: true,
+        moved: [],
+        same: { count: job.lines.length, amount: now },
+        was: now,
+        now,
+      };
     const moved = job.lines.map((line) => ({
       id: line.id,
       words: line.words,
@@ -53,7 +63,7 @@ export function movedFrom(job: Job, since: Quote | null, said: number | null): M
       was: null,
       now: lineNow(line),
     }));
-    return { job, isNew: said === null, moved, same: { count: 0, amount: 0 }, was: said, now };
+    return { job, isNew: said === null, byLine: said === null, moved, same: { count: 0, amount: 0 }, was: said, now };
   }
   const moved: MovedLine[] = [];
   let count = 0;
@@ -70,7 +80,7 @@ export function movedFrom(job: Job, since: Quote | null, said: number | null): M
     if (job.lines.some((line) => line.id === was.lineId)) continue;
     moved.push({ id: was.lineId, words: was.words, unit: was.unit, was, now: null });
   }
-  return { job, isNew: false, moved, same: { count, amount }, was: before.amount, now };
+  return { job, isNew: false, byLine: true, moved, same: { count, amount }, was: before.amount, now };
 }
 
 /** What the job came to when it was last said yes to; null where it never was. */

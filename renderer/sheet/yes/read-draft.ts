@@ -80,7 +80,7 @@ export function readDraft({ order, draft, quotes, upTo, writing, now }: Read): I
   const typed = readUpTo(upTo, writing);
   const ceiling = yes.length === 0 ? null : ceilingOf(typed, order);
   const speaker = speakerOf(order, draft);
-  const name = speaker.name === '' ? draft.name.trim() : speaker.name;
+  const name = speaker.name === '' && speaker.role !== 'owner' ? draft.name.trim() : speaker.name;
   const reached = reachedOf(order, draft).trim();
   const at = draft.at === null ? null : readWall(draft.at, writing.zone);
   const free = yes.filter((job) => job.kind !== 'charged').map((job) => job.letter);
@@ -94,7 +94,7 @@ export function readDraft({ order, draft, quotes, upTo, writing, now }: Read): I
   if (yes.length > 0 && ceiling === null) wrongs.upTo = t('decision.upToUnread');
   if (ceiling !== null && order.ownMaximum !== null && ceiling > order.ownMaximum)
     wrongs.upTo = t('decision.overOwnMaximum', { sum: amountText(order.ownMaximum, writing) });
-  if (name === '') wrongs.who = t('decision.nameNeeded');
+  if (name === '') wrongs.who = t(speaker.role === 'owner' ? 'decision.ownerHeld' : 'decision.nameNeeded');
   if (free.length > 0 && speaker.role !== 'owner')
     wrongs.who = t('decision.ownerNeeded', { letters: listWords(free), n: free.length });
   const charged = yes.filter((job) => job.kind === 'charged').map((job) => job.letter);

@@ -1,4 +1,5 @@
 import type { InputOf } from '../../../core/contract/index.ts';
+import { useSession } from '../../state/session.ts';
 import type { Order } from '../order.ts';
 
 export interface Speaker {
@@ -16,6 +17,9 @@ export interface Speaker {
  */
 export function speakersOf(order: Order): Speaker[] {
   const { customer, payer } = order;
+  const me = useSession.getState().person;
+  // Only the owner's own code records the owner's yes.
+  const owner = me?.role === 'owner' ? me.name : '';
   const free = order.jobs.some((job) => job.kind !== 'charged');
   return [
     { key: 'customer', name: customer.name, role: 'customer', limit: null },
@@ -23,7 +27,7 @@ export function speakersOf(order: Order): Speaker[] {
       (one): Speaker => ({ key: `named ${one.name}`, name: one.name, role: 'named', limit: one.upTo }),
     ),
     ...(payer === null ? [] : [{ key: 'payer', name: '', role: 'payer', limit: null } as const]),
-    ...(free ? [{ key: 'owner', name: '', role: 'owner', limit: null } as const] : []),
+    ...(free ? [{ key: 'owner', name: owner, role: 'owner', limit: null } as const] : []),
     { key: 'other', name: '', role: 'customer', limit: null },
   ];
 }

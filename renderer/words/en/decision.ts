@@ -59,7 +59,7 @@ export const decision = {
   whoOther: 'Somebody else',
   name: 'Their name, speaking for the customer',
   namePayer: 'Their name, speaking for whoever pays',
-  nameOwner: 'The owner’s name',
+  ownerHeld: 'The owner’s yes to free work is recorded under the owner’s own code.',
   nameNeeded: 'Say who it was.',
   noneNamed: 'Name at least one job: Yes, No or Later.',
   limitHeld: '{name} is held: the customer lets them say yes up to {sum}.',

@@ -35,7 +35,6 @@ export const frame = {
   stillRuns: '{person}’s clock still runs on {order}.',
   stillRunsFree: '{person}’s clock still runs.',
   changePerson: 'Somebody else',
-  turnToBench: 'The bench',
   turnToSheet: 'The sheet',
   practice: 'Practice shop: nothing here is real.',
   faultTitle: 'This page stopped',

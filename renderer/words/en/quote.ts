@@ -3,7 +3,6 @@ export const quote = {
   title: 'Make the quote',
   titleAgain: 'Make a new version',
   version: 'version {n}',
-  open: 'Quote',
   until: 'It stands until',
   untilNote: 'Printed on it: it stands until {day}.',
   fromShop: 'the shop’s usual days',
