@@ -249,6 +249,8 @@ export const wholeOrder = z.strictObject({
   mileageOut: mileage.nullable(),
   arrivedAt: instant.nullable(),
   handedOverAt: instant.nullable(),
+  /** Who drove it away; '' while it is here. */
+  handedOverTo: z.string(),
   cancelledAt: instant.nullable(),
   cancelWhy: z.string(),
   promiseAt: instant.nullable(),

@@ -52,6 +52,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
     mileageOut: order.mileage_out,
     arrivedAt: order.arrived_at,
     handedOverAt: order.handed_over_at,
+    handedOverTo: order.handed_over_to,
     cancelledAt: order.cancelled_at,
     cancelWhy: order.cancel_why,
     promiseAt: order.promise_at,

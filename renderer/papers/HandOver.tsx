@@ -28,7 +28,7 @@ export function HandOver({ order, onDone }: { readonly order: Order; readonly on
       <section aria-label={t('papers.handOver')}>
         <h3>{t('papers.handOver')}</h3>
         <p>
-          {t('papers.handedAt', { when: nearText(order.handedOverAt, writing, now) })}{' '}
+          {t('papers.handedAt', { when: nearText(order.handedOverAt, writing, now), to: order.handedOverTo })}{' '}
           {open > 0 ? <b>{t('papers.goneUnpaid', { sum })}</b> : t('papers.gonePaid')}
         </p>
       </section>

@@ -40,7 +40,7 @@ export const papers = {
   unpaidLeaves: '{sum} is still open when it leaves.',
   whoTook: 'Say who took the car.',
   handIt: 'Hand it over',
-  handedAt: 'Handed over {when}.',
+  handedAt: 'Handed over {when} to {to}.',
   gonePaid: 'Everything is paid.',
   goneUnpaid: 'It left with {sum} open.',
   // the credit note
