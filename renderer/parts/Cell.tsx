@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { useWriting } from '../state/shop.ts';
 import type { CallError } from '../state/transport.ts';
 import { errorSentence } from '../words/error-sentence.ts';
@@ -57,6 +57,12 @@ export function Cell(props: Props) {
   useEffect(() => {
     if (wantsFocus) field.current?.focus();
   }, [wantsFocus]);
+
+  // "6.2 h" becomes 6.2 under the caret: all of it is chosen again, so that what is typed takes its place.
+  const hasRest = rest !== undefined;
+  useLayoutEffect(() => {
+    if (typing && hasRest) field.current?.select();
+  }, [typing, hasRest]);
 
   const send = async (typed: string, over: boolean) => {
     const saved = await save(typed, over);

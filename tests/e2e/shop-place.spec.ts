@@ -50,7 +50,7 @@ test('the head, an address line, a tax with its day, the rule of the yes: each c
   await page.getByText(t('start.labour'), { exact: true }).last().click();
   const day = page.getByLabel(t('start.checkedOn'));
   await day.fill('2026-11-02');
-  await day.press('Tab');
+  await day.blur();
   await expect
     .poll(async () => (await settingsNow(garage))?.taxes[0])
     .toMatchObject({
@@ -87,7 +87,7 @@ test('rates and bays are added and renamed; two of one name are refused', async 
   await toShop(page, garage, 'rates');
   await typeCell(page, t('shop.anotherRate'), 'Account');
   await typeCell(page, t('shop.ratePrice', { name: 'Account' }), '88.00');
-  await page.getByLabel(t('shop.usual')).last().check();
+  await page.getByLabel(t('shop.usual')).last().click();
   await expect
     .poll(async () => (await shopNow(garage)).rates)
     .toMatchObject([

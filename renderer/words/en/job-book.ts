@@ -131,7 +131,7 @@ export const jobBook = {
   up: 'Up',
   down: 'Down',
   closeStep: 'Close',
-  takeOutStep: 'Take step {n} out',
+  takeOutStep: 'Take out step {n}',
   // Foot.
   keepsVersion: 'Orders keep the version they began with.',
   unkept: 'Not kept yet.',
