@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readHours, readMileageText } from '../../renderer/places/book-in/draft.ts';
 import { readPercent } from '../../renderer/places/set-up/percent.ts';
-import { readReduction } from '../../renderer/sheet/reduction.ts';
 import { guessKind, readQuantity, splitWords } from '../../renderer/sheet/read-line.ts';
+import { readReduction } from '../../renderer/sheet/reduction.ts';
 import { PLAIN_WRITING, quantityText, readAmount } from '../../renderer/words/figures.ts';
 
 describe('a quantity as typed on the sheet', () => {

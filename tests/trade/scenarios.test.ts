@@ -12,7 +12,7 @@ import { timeCases } from './time-cases.ts';
 import { torqueCases } from './torque-cases.ts';
 import { yesCases } from './yes-cases.ts';
 
-const chosen = process.env['SCENARIOS'];
+const chosen = process.env.SCENARIOS;
 const file = chosen === undefined ? new URL('scenarios.json', import.meta.url) : resolve(chosen);
 
 const { scenarios } = z
