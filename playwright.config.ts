@@ -10,13 +10,15 @@ export default defineConfig({
   testMatch: '**/*.spec.ts',
   fullyParallel: true,
   workers: 2,
-  timeout: 60_000,
+  // A machine that does ten other things beside is slow, not wrong.
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
   forbidOnly: true,
   outputDir: 'test-results',
   use: {
     launchOptions: { executablePath: browser },
     viewport: { width: 1440, height: 900 },
-    actionTimeout: 10_000,
+    actionTimeout: 20_000,
     trace: 'retain-on-failure',
   },
 });

@@ -6,7 +6,6 @@ import { SWAP_TITLE } from './swap.ts';
 import { choose, enter, field, openOrder, typeCell } from './window.ts';
 
 test('axe finds nothing on the sheet, with everything open and wrong', async ({ garage, page }) => {
-  test.setTimeout(120_000);
   const id = await garage.booked();
   await garage.job(id);
   await enter(page, garage);
@@ -25,7 +24,6 @@ test('axe finds nothing on the sheet, with everything open and wrong', async ({ 
 });
 
 test('axe finds nothing in the form of a yes', async ({ garage, page }) => {
-  test.setTimeout(120_000);
   const id = await garage.booked();
   await garage.job(id);
   await garage.job(id, 'Change the belt');
@@ -43,7 +41,6 @@ test('axe finds nothing in the form of a yes', async ({ garage, page }) => {
 });
 
 test('axe finds nothing on the bench, nor where it closes out', async ({ garage, page }) => {
-  test.setTimeout(120_000);
   const id = await garage.booked();
   await garage.job(id);
   const { rows } = await garage.did('Odile', 'jobBook.list', {});
@@ -70,7 +67,6 @@ test('axe finds nothing on the bench, nor where it closes out', async ({ garage,
 });
 
 test('axe finds nothing on an order with its invoice, nor where it is credited', async ({ garage, page }) => {
-  test.setTimeout(120_000);
   const id = await garage.booked();
   await garage.job(id);
   await garage.yes(id);

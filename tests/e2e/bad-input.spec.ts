@@ -55,7 +55,6 @@ test('ten megabytes pasted into a cell and into the complaint: a sentence, and t
   garage,
   page,
 }) => {
-  test.setTimeout(120_000);
   const id = await garage.booked();
   await garage.job(id);
   await enter(page, garage);

@@ -16,7 +16,6 @@ test('a part on no line is charged or goes back; a forgotten clock gets its end;
   garage,
   page,
 }) => {
-  test.setTimeout(120_000);
   const id = await garage.booked({
     customer: { add: { name: 'Ostrand Haulage', phone: '555-0190', poRequired: true } },
   });
@@ -140,4 +139,28 @@ test('hours clocked on a covered job are moved to the one they belonged to, whic
   await expect(
     before(page).getByRole('button', { name: t('closeOut.moveOf', { letter: 'B' }) }),
   ).toHaveAccessibleDescription(`${t('parts.held')} ${t('closeOut.workedOn')}`);
+});
+
+test('a part drawn in another quantity than is charged is charged as drawn, and back by Ctrl Z', async ({
+  garage,
+  page,
+}) => {
+  const id = await garage.booked();
+  const oil = await part(garage, 'GO-75', 'Gear oil');
+  const jobId = await garage.job(id, 'Fill up', [
+    { kind: 'fluid', words: 'Gear oil', partId: oil.id, quantity: 1100, unit: 'L', unitPrice: 3150 },
+  ]);
+  await garage.yes(id);
+  const lineId = (await garage.order(id)).jobs[0]?.lines[0]?.id ?? '';
+  await garage.did('Runa', 'part.issue', { jobId, lineId, partId: oil.id, quantity: 1200 });
+  await enter(page, garage);
+  await openOrder(page, garage, id, 'close-out');
+  const paper = page.getByRole('article', { name: t('sheet.order') });
+  await expect(paper).toContainText(t('closeOut.usedMore', { more: '0.1\u00a0L' }));
+  await paper.getByRole('button', { name: /^Charge 1\.2/ }).click();
+  await expect(paper).toContainText('37.80');
+  await expect(before(page)).toContainText(t('closeOut.over-excess', { sum: '3.78' }));
+  await page.keyboard.press('Control+z');
+  await expect(paper).toContainText('34.65');
+  await expect(before(page)).toContainText(t('closeOut.done-inside'));
 });

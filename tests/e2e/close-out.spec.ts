@@ -33,7 +33,6 @@ test('two people clock on, parts are drawn, steps ticked; what is found beyond t
   garage,
   page,
 }) => {
-  test.setTimeout(120_000);
   const id = await orderWithOilJob(garage);
   await enter(page, garage);
   await openOrder(page, garage, id);
@@ -95,7 +94,6 @@ test('what stops the invoice is named and mended where it stands; a job without 
   garage,
   page,
 }) => {
-  test.setTimeout(120_000);
   const id = await orderWithOilJob(garage);
   await garage.job(id, 'Look at the mounts');
   const [oil] = (await garage.order(id)).jobs;

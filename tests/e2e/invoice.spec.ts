@@ -8,7 +8,6 @@ const payments = (page: Page) => page.getByRole('region', { name: t('sheet.payme
 const take = (page: Page, words: string) => payments(page).getByRole('button', { name: words }).click();
 
 test('mileage out, invoice, part payments, a credit note, the car handed over', async ({ garage, page }) => {
-  test.setTimeout(120_000);
   const id = await orderReadyToClose(garage);
   await enter(page, garage);
   await openOrder(page, garage, id, 'close-out');

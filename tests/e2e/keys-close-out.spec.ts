@@ -9,7 +9,6 @@ test('clocks, steps, extra work and its yes, the stops before the invoice: witho
   garage,
   page,
 }) => {
-  test.setTimeout(120_000);
   const id = await orderWithOilJob(garage);
   const keys = new Keys(page);
   await keys.enter(garage);

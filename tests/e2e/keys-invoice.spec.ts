@@ -8,7 +8,6 @@ test('mileage out, invoice, two payments, a credit note and the car handed over,
   garage,
   page,
 }) => {
-  test.setTimeout(120_000);
   const id = await orderReadyToClose(garage);
   const keys = new Keys(page);
   await keys.enter(garage);
