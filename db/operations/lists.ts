@@ -42,6 +42,15 @@ async function ordersOf(
       on.or([
         on('car.find_plate', 'like', like(foldPlate(text))),
         on('customer.find_name', 'like', like(foldText(text))),
+        on('work_order.complaint', 'like', like(text)),
+        on.exists(
+          on
+            .selectFrom('job')
+            .select('job.id')
+            .whereRef('job.work_order_id', '=', 'work_order.id')
+            .where('job.taken_out', '=', 0)
+            .where('job.title', 'like', like(text)),
+        ),
         ...(/^\d{1,9}$/.test(text) ? [on('work_order.number', '=', Number(text))] : []),
       ]),
     );
