@@ -1,3 +1,5 @@
+import { save } from '../sheet/save.ts';
+import { remember } from '../sheet/undo.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
@@ -26,6 +28,13 @@ export function ClosingLine({ line, quoted, revision }: Props) {
   const unquoted = quoted && line.quoted === null && used !== null && used > 0;
   // Hours are sold as quoted, whatever the clock says; what is drawn from the shelf is charged as drawn.
   const stray = labour || used === null || charge.given ? 0 : used - charge.quantity;
+  const chargeUsed = async (on: number, quantity: number) => {
+    const answer = await change.run({ id: line.lineId, revision: on, change: { quantity } });
+    if (!answer.ok) return;
+    const { id, revision } = answer.output;
+    const before = { quantity: charge.quantity };
+    remember({ at: null, words: line.words, run: () => save('line.change', { id, revision, change: before }) });
+  };
   const notes = [
     line.partNumber,
     line.quoted === null && quoted ? t('closeOut.notQuoted') : '',
@@ -43,7 +52,7 @@ export function ClosingLine({ line, quoted, revision }: Props) {
             type="button"
             className="link small"
             aria-label={t('closeOut.chargeUsedOf', { quantity: text(used), words: line.words })}
-            onClick={() => void change.run({ id: line.lineId, revision, change: { quantity: used } })}
+            onClick={() => void chargeUsed(revision, used)}
           >
             {t('closeOut.chargeUsed', { quantity: text(used) })}
           </button>

@@ -43,7 +43,7 @@ export function Mend({ order, stop, onNoLine }: Props) {
     case 'torque-missing':
     case 'second-missing':
       return (
-        <button type="button" className="link" onClick={() => goTo('orders', order.id)}>
+        <button type="button" className="link" onClick={() => goTo('orders', order.id, `job-${stop.with.letter}`)}>
           {t('closeOut.toStep', { step: stop.with.step ?? '' })}
         </button>
       );

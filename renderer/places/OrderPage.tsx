@@ -28,7 +28,7 @@ import '../papers/papers.css';
 
 interface Props {
   readonly id: string;
-  /** What stands beside the sheet: '', 'yes', 'close-out', or 'invoice' when it was made just now. */
+  /** What stands beside the sheet: '', 'yes', 'close-out', 'job-B' for the bench at a job, or 'invoice' when it was made just now. */
   readonly beside: string;
 }
 
@@ -42,7 +42,8 @@ export function OrderPage({ id, beside }: Props) {
   const order = asked.data;
   const newest = order === undefined || !desk ? undefined : newestPaper(order);
   const closing = order?.next.what.startsWith('close-out') ?? false;
-  const plain = desk && beside === '' && order !== undefined && invoiceOf(order) === undefined;
+  const plain =
+    desk && (beside === '' || beside.startsWith('job-')) && order !== undefined && invoiceOf(order) === undefined;
   useKey('Alt+Y', toYes, desk);
   useKey('Ctrl+Enter', closing ? toCloseOut : toYes, plain);
   useKey('Alt+P', () => newest !== undefined && openPaper(newest.id), newest !== undefined);
@@ -58,7 +59,11 @@ export function OrderPage({ id, beside }: Props) {
     );
   const invoice = invoiceOf(order);
   const quoted = order.papers.some((paper) => paper.kind === 'quote');
-  const job = order.jobs.find((one) => one.id === current) ?? order.jobs.find((one) => one.covered) ?? order.jobs[0];
+  const job =
+    order.jobs.find((one) => one.id === current) ??
+    order.jobs.find((one) => beside === `job-${one.letter}`) ??
+    order.jobs.find((one) => one.covered) ??
+    order.jobs[0];
   if (desk && invoice !== undefined)
     return <InvoicedPage order={order} invoice={invoice} fresh={beside === 'invoice'} />;
   const form = desk ? beside : '';
