@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Bench } from '../bench/Bench.tsx';
 import { useKey } from '../frame/keys.ts';
 import { TwoSides } from '../frame/TwoSides.tsx';
@@ -32,6 +32,7 @@ const nothing = () => {};
 export function InvoicedPage({ order, invoice, fresh }: Props) {
   const writing = useWriting();
   const now = useNow(60_000);
+  const [jobId, setJobId] = useState<string | null>(null);
   const print = useRef<HTMLButtonElement>(null);
   const main = useRef<HTMLButtonElement>(null);
   useEffect(() => {
@@ -76,7 +77,7 @@ export function InvoicedPage({ order, invoice, fresh }: Props) {
           <CreditNote order={order} />
           <details className="afterwards">
             <summary>{t('papers.bench')}</summary>
-            <Bench order={order} job={order.jobs[0]} onJob={nothing} />
+            <Bench order={order} job={order.jobs.find((one) => one.id === jobId) ?? order.jobs[0]} onJob={setJobId} />
           </details>
         </>
       }

@@ -8,7 +8,7 @@ import { useShop, useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { amountText, readAmount } from '../words/figures.ts';
 import { t } from '../words/t.ts';
-import { type PaymentKind, type PaymentWay, payable } from './payment-sums.ts';
+import { type PaymentKind, type PaymentWay, payable, usualWay } from './payment-sums.ts';
 
 /** The form that the main action of the foot sends. */
 export const MONEY_FORM = 'take-money';
@@ -36,7 +36,7 @@ export function TakeMoney({ order, kind, onTaken }: Props) {
   const cashStep = useShop()?.settings?.cashStep ?? 1;
   const take = useDo('payment.take');
   const balance = order.balance ?? 0;
-  const [way, setWay] = useState<PaymentWay>('card');
+  const [way, setWay] = useState(usualWay(kind, order.payments));
   const [typed, setTyped] = useState<string | null>(null);
   const [given, setGiven] = useState('');
   const [unread, setUnread] = useState(false);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { payable, usualKind } from '../../renderer/papers/payment-sums.ts';
+import { payable, usualKind, usualWay } from '../../renderer/papers/payment-sums.ts';
 
 const cash = { way: 'cash', balance: 23_437, cashStep: 5 } as const;
 
@@ -30,5 +30,19 @@ test('what comes next: a deposit, then what is open, or what goes back', () => {
     'deposit',
     'payment',
     'refund',
+  ]);
+});
+
+test('a refund goes back the way the money came', () => {
+  const came = [
+    { way: 'card', amount: 500 },
+    { way: 'cash', amount: 1000 },
+    { way: '', amount: 2 },
+    { way: 'card', amount: -100 },
+  ];
+  expect([usualWay('refund', came), usualWay('refund', []), usualWay('payment', came)]).toEqual([
+    'cash',
+    'card',
+    'card',
   ]);
 });
