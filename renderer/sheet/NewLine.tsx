@@ -1,10 +1,12 @@
-import { useRef, useState } from 'react';
+import { useDeferredValue, useRef, useState } from 'react';
 import { LINE_KINDS } from '../../core/money/line.ts';
 import { useShop, useWriting } from '../state/shop.ts';
+import { useAsk } from '../state/use-ask.ts';
 import { useDo } from '../state/use-do.ts';
 import { amountText, readAmount } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 import type { Job, Line } from './order.ts';
+import { type Part, PartHits } from './PartHits.tsx';
 import { guessKind, readQuantity, splitWords } from './read-line.ts';
 import { Wrong } from './Wrong.tsx';
 
@@ -18,28 +20,40 @@ export function NewLine({ job }: { readonly job: Job }) {
   const [typed, setTyped] = useState('');
   const [price, setPrice] = useState('');
   const [chosen, setChosen] = useState<Line['kind'] | null>(null);
+  const [part, setPart] = useState<Part | null>(null);
   const [unread, setUnread] = useState<string | null>(null);
 
   const split = typed === '' ? splitWords(words) : null;
   const read = readQuantity(split?.typed ?? (typed === '' ? '1' : typed));
-  const kind = chosen ?? guessKind(read?.unit ?? '');
-  const usual = kind === 'labour' && rate ? amountText(rate.price, writing) : '';
+  const asked = useDeferredValue(part === null ? (split?.words ?? words).trim() : '');
+  const onShelf = useAsk('part.list', asked.length > 1 ? { text: asked.slice(0, 60), most: 5 } : null).data?.rows ?? [];
+  // A part number typed whole is that part.
+  const meant = part ?? onShelf.find((one) => one.number.toLowerCase() === asked.toLowerCase()) ?? null;
+  const kind = chosen ?? guessKind(meant?.unit || (read?.unit ?? ''));
+  const usual =
+    meant !== null
+      ? amountText(meant.price, writing)
+      : kind === 'labour' && rate
+        ? amountText(rate.price, writing)
+        : '';
 
   const go = async () => {
     const unitPrice = readAmount(price === '' ? usual : price, writing);
     if (read === null) return setUnread(t('sheet.unread', { label: t('sheet.newQuantity') }));
     if (unitPrice === null || unitPrice < 0) return setUnread(t('sheet.unread', { label: t('sheet.newPrice') }));
     setUnread(null);
-    const unit = read.unit === 'H' ? 'h' : read.unit;
+    const unit = read.unit === 'H' ? 'h' : read.unit || (meant?.unit ?? '');
+    const fromShelf = meant === null ? {} : { words: meant.words, partNumber: meant.number, partId: meant.id };
     const answer = await add.run({
       jobId: job.id,
-      line: { kind, words: split?.words ?? words, quantity: read.quantity, unit, unitPrice },
+      line: { kind, words: split?.words ?? words, quantity: read.quantity, unit, unitPrice, ...fromShelf },
     });
     if (!answer.ok) return;
     setWords('');
     setTyped('');
     setPrice('');
     setChosen(null);
+    setPart(null);
     first.current?.focus();
   };
 
@@ -57,7 +71,10 @@ export function NewLine({ job }: { readonly job: Job }) {
         value={words}
         aria-label={t('sheet.newWords', { letter: job.letter })}
         placeholder={t('sheet.addTo', { letter: job.letter })}
-        onChange={(event) => setWords(event.target.value)}
+        onChange={(event) => {
+          setWords(event.target.value);
+          setPart(null);
+        }}
       />
       {words === '' ? null : (
         <>
@@ -91,6 +108,16 @@ export function NewLine({ job }: { readonly job: Job }) {
           </button>
         </>
       )}
+      {part === null ? (
+        <PartHits
+          parts={onShelf}
+          onPick={(one) => {
+            setPart(one);
+            setWords(one.words);
+            first.current?.focus();
+          }}
+        />
+      ) : null}
       {unread === null ? null : (
         <p className="wrong" role="alert">
           {unread}

@@ -1,9 +1,10 @@
+import { t } from '../words/t.ts';
 import { HeadMore } from './edit/HeadMore.tsx';
 import { Found } from './Found.tsx';
 import { JobPart } from './JobPart.tsx';
 import { Margin } from './Margin.tsx';
 import { NewJob } from './NewJob.tsx';
-import { invoiceOf, type Order } from './order.ts';
+import { invoiceOf, type Job, type Order, standsAside } from './order.ts';
 import { SheetHead } from './SheetHead.tsx';
 import { Sums } from './Sums.tsx';
 import { TakenOut, UndoKey } from './TakenOut.tsx';
@@ -18,6 +19,17 @@ interface Props {
 
 /** The order as paper: head, car, what is said and found, jobs with their lines, sums, and the yeses in the margin. */
 export function Sheet({ order, locked, current, onCurrent }: Props) {
+  const aside = order.jobs.filter(standsAside);
+  const part = (job: Job) => (
+    <JobPart
+      key={job.id}
+      order={order}
+      job={job}
+      locked={locked}
+      current={job.id === current}
+      onCurrent={() => onCurrent(job.id)}
+    />
+  );
   return (
     <div className="order-sheet">
       <SheetHead order={order} />
@@ -25,20 +37,13 @@ export function Sheet({ order, locked, current, onCurrent }: Props) {
       <div className="sheet-body">
         <div className="sheet-column">
           <Found order={order} locked={invoiceOf(order) !== undefined} headLocked={locked} />
-          {order.jobs.map((job) => (
-            <JobPart
-              key={job.id}
-              order={order}
-              job={job}
-              locked={locked}
-              current={job.id === current}
-              onCurrent={() => onCurrent(job.id)}
-            />
-          ))}
+          {order.jobs.filter((job) => !standsAside(job)).map(part)}
           {locked ? null : <TakenOut at="sheet" />}
           {locked ? null : <UndoKey />}
           {locked ? null : <NewJob orderId={order.id} />}
           <Sums order={order} locked={locked} />
+          {aside.length === 0 ? null : <h2 className="offered-head">{t('sheet.aside')}</h2>}
+          {aside.map(part)}
         </div>
         <Margin order={order} />
       </div>

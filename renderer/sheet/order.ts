@@ -16,6 +16,11 @@ export function lettersOf(order: Order, ids: readonly string[]): string[] {
   return order.jobs.filter((job) => ids.includes(job.id)).map((job) => job.letter);
 }
 
+/** Under the sum and not in it: offered without a yes, or answered no or later. */
+export function standsAside(job: Job): boolean {
+  return job.answer === 'no' || job.answer === 'later' || (job.offered && !job.covered);
+}
+
 type Steps = NonNullable<Order['sums']>['reckoning'];
 
 /** How a job's sum came about: its lines, then the sum or its fixed price. */

@@ -109,3 +109,31 @@ test('the same choice made in two windows: both stand, the person picks', async 
   await both.getByRole('button', { name: t('parts.keep', { value: t('sheet.condition-new') }) }).click();
   await expect.poll(async () => (await garage.order(id)).jobs[0]?.lines[0]?.condition).toBe('new');
 });
+
+test('a part number typed whole is that part of the shelf, with its words and price; found by its words too', async ({
+  garage,
+  page,
+}) => {
+  const id = await garage.booked();
+  await garage.job(id);
+  const part = { number: 'OS-2214', words: 'Output seal', unit: '', price: 3850, cost: 2100 };
+  await garage.did('Odile', 'part.add', { ...part, onHand: 2000 });
+  await enter(page, garage);
+  await openOrder(page, garage, id);
+  const words = page.getByRole('textbox', { name: t('sheet.newWords', { letter: 'A' }) });
+  await words.fill('os-2214');
+  await expect(page.getByRole('list', { name: t('edit.onTheShelf') })).toContainText('Output seal');
+  await words.press('Enter');
+  await expect(page.getByRole('textbox', { name: t('sheet.cellPrice', { words: 'Output seal' }) })).toHaveValue(
+    '38.50',
+  );
+  await expect(words).toHaveValue('');
+  await words.fill('seal');
+  await page.getByRole('button', { name: 'OS-2214 Output seal' }).click();
+  await page.keyboard.press('Enter');
+  await expect.poll(async () => (await garage.order(id)).jobs[0]?.lines.length).toBe(3);
+  expect((await garage.order(id)).jobs[0]?.lines.slice(1)).toMatchObject([
+    { kind: 'part', partNumber: 'OS-2214', unitPrice: 3850, quantity: 1000 },
+    { kind: 'part', partNumber: 'OS-2214', unitPrice: 3850, quantity: 1000 },
+  ]);
+});

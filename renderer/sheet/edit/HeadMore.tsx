@@ -79,8 +79,25 @@ export function HeadMore({ order }: { readonly order: Order }) {
             inRow={(row) => String(row.poNumber)}
           />
         </Named>
+        <Named words={t('edit.when')} wide>
+          <SheetCell
+            revision={revision}
+            label={t('edit.when')}
+            value={order.when.join(', ')}
+            placeholder={t('edit.whenHint')}
+            save={(text, on) => change(on, { when: splitList(text) })}
+            inRow={(row) => (Array.isArray(row.when) ? row.when.join(', ') : '')}
+          />
+        </Named>
         <PayerPick order={order} onPick={(payerId) => change(revision, { payerId })} />
       </div>
     </>
   );
+}
+
+function splitList(text: string): string[] {
+  return text
+    .split(',')
+    .map((one) => one.trim())
+    .filter((one) => one !== '');
 }

@@ -6,7 +6,7 @@ import { wholeText } from '../../words/figures.ts';
 import { listWords } from '../../words/list.ts';
 import { t } from '../../words/t.ts';
 import { dayText, weekdayText } from '../../words/times.ts';
-import type { Job, Order } from '../order.ts';
+import { type Job, type Order, standsAside } from '../order.ts';
 import { type ChangeDraft, type Said, saidOf, type YesDraft } from './draft.ts';
 import { JobAnswer } from './JobAnswer.tsx';
 import { MovedLines } from './MovedLines.tsx';
@@ -36,9 +36,7 @@ export function YesSheet({ order, quotes, draft, onDraft, here, upTo, wrong }: P
     onDraft({ said: { ...draft.said, [job.id]: { ...draft.said[job.id], ...said } } });
   const aside = (job: Job) => here !== null && !here.inSum.has(job.id);
   // By what the shop has recorded, so that no row moves under the hand while its answer is chosen.
-  const offered = order.jobs.filter(
-    (job) => job.answer === 'no' || job.answer === 'later' || (job.offered && !job.covered),
-  );
+  const offered = order.jobs.filter(standsAside);
   const inSum = order.jobs.filter((job) => !offered.includes(job));
   const asked = order.jobs.filter((job) => saidOf(order, draft, job).answer !== 'unasked' || !job.covered);
   const [chosen, setChosen] = useState<string | null>(null);

@@ -50,6 +50,7 @@ export const sheet = {
   'jobKind-goodwill': 'goodwill',
   'jobKind-internal': 'our own',
   fixedPrice: 'fixed price',
+  aside: 'Offered or declined, not in the sum',
   offered: 'offered, not in the sum',
   'answer-no': 'no',
   'answer-later': 'later',
