@@ -13,6 +13,7 @@ import type { Counter } from './counter.ts';
 import { shopFolder } from './folder.ts';
 import { HELP } from './help.ts';
 import { sayProblem } from './problem-words.ts';
+import { sayVerified } from './verified-words.ts';
 import { ASK_FOR_LAST_INVOICE, sayBroughtBack, sayCopies, sayError, sayFault, sayWarning } from './words.ts';
 
 /** What the command line needs of the machine. */
@@ -101,7 +102,12 @@ async function run(
       return call(folder, await linesOf(first, second, flags, around), flags, around);
     case 'verify': {
       const as = flags.as === undefined ? {} : { as: flags.as };
-      return call(folder, [{ call: callLine.parse({ operation: 'care.verify', ...as }) }], flags, around);
+      const line = callLine.parse({ operation: 'care.verify', ...as });
+      return call(folder, [{ call: line }], flags, around, (output) => {
+        const { sound, sentences } = sayVerified(output);
+        for (const sentence of sentences) around.err(sentence);
+        return sound;
+      });
     }
     case 'backup': {
       const copy = await around.backUp(folder, first);
@@ -166,7 +172,13 @@ async function linesOf(
   return [{ call: read.data }];
 }
 
-async function call(folder: string, lines: readonly Numbered[], flags: Flags, around: Surroundings): Promise<0 | 1> {
+async function call(
+  folder: string,
+  lines: readonly Numbered[],
+  flags: Flags,
+  around: Surroundings,
+  isGood: (output: unknown) => boolean = () => true,
+): Promise<0 | 1> {
   const { counter, warnings, close } = await around.openCounter(folder, flags.practice ?? false);
   for (const warning of warnings) around.err(sayWarning(warning));
   try {
@@ -175,7 +187,10 @@ async function call(folder: string, lines: readonly Numbered[], flags: Flags, ar
     for (const [index, { number, call: line }] of lines.entries()) {
       const answer = 'ok' in line ? line : await calls.make(line);
       around.out(JSON.stringify(number === undefined ? answer : { line: number, ...answer }));
-      if (answer.ok) continue;
+      if (answer.ok) {
+        if (!isGood(answer.output)) refused.push(number ?? 0);
+        continue;
+      }
       refused.push(number ?? 0);
       around.err(`${number === undefined ? '' : `Line ${number}: `}${sayError(answer.error)}`);
       if (!flags.stop) continue;

@@ -12,7 +12,7 @@ export const HELP = `Crownwheel, the shop from the command line.
       --stop           stop at the first refusal
       FILE.jsonl may be "-" to read the lines from standard input; the code then comes from SHOP_CODE
   npm run shop -- contract                 every operation as JSON Schema
-  npm run shop -- verify [--as NAME]       walk the trail and add everything up again
+  npm run shop -- verify [--as NAME]       walk the trail and add everything up again; ends with 1 where something does not agree
   npm run shop -- backup [TO]              a checked copy into the shop's backups, or into the folder TO with its papers
   npm run shop -- restore FROM             put a copy in place; the shop as it was is kept beside it
       --last-invoice NUMBER   the last invoice number that stands on paper: the next one will be above it

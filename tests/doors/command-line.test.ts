@@ -1,10 +1,13 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { openWithDoor } from '../../electron/open.ts';
 import { SETTINGS } from '../db/practice-shop.ts';
 import { runShop } from './run-shop.ts';
+
+// Many processes, one after the other: on a busy machine that takes its time.
+vi.setConfig({ testTimeout: 120_000 });
 
 let folder: string;
 
@@ -151,7 +154,7 @@ test('practice time is taken in a practice shop only, from a script of several p
   // Asking for practice later does not make a real shop one.
   const late = await runShop(real, ['call', 'shop.get', '{}', '--practice', '--at', String(at)]);
   expect(late).toMatchObject({ code: 1, out: expect.stringContaining('practice-only') });
-}, 60_000);
+});
 
 test('the same request twice is applied once', async () => {
   const options = { code: 'owner-code' };

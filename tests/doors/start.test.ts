@@ -2,12 +2,15 @@ import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { afterEach, beforeEach, expect, onTestFinished, test } from 'vitest';
+import { afterEach, beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import { listCopies } from '../../db/file/backup.ts';
 import { type ShopPaths, shopPaths } from '../../db/file/folder.ts';
 import { readHolder } from '../../db/file/lock.ts';
 import { practiceShop } from '../db/practice-shop.ts';
 import { runShop } from './run-shop.ts';
+
+// Many processes, one after the other: on a busy machine that takes its time.
+vi.setConfig({ testTimeout: 120_000 });
 
 // `npm start` as a process of its own, without a display and with a window that was built elsewhere.
 
@@ -99,7 +102,7 @@ test('without a display it says where the shop is and how to open it; a second s
   expect(readHolder(paths.folder)).toBeNull();
   // Closing made a copy of what was done.
   expect(listCopies(paths.backups).map((copy) => copy.trail)).toEqual([2]);
-}, 60_000);
+});
 
 test('a host that is killed leaves a shop that the next start takes over, with all that was answered', async () => {
   const first = start();
@@ -118,7 +121,7 @@ test('a host that is killed leaves a shop that the next start takes over, with a
   expect(next.text()).not.toContain('lost');
   const found = await runShop(paths.folder, ['call', 'customer.list', '{}', '--as', 'Desk'], { code: 'desk-code' });
   expect(found.out).toContain('Agnes Pell');
-}, 60_000);
+});
 
 test('a damaged shop is shown with its copies, and one of them is brought back there', async () => {
   await runShop(paths.folder, ['backup']);
@@ -153,7 +156,7 @@ test('a damaged shop is shown with its copies, and one of them is brought back t
   await started.said(/It is open at/);
   const aside = readdirSync(paths.folder).find((entry) => /^shop put aside .*sqlite$/.test(entry)) ?? '';
   expect(readFileSync(join(paths.folder, aside)).equals(bytes)).toBe(true);
-}, 60_000);
+});
 
 test('a window that is not built is built, with a word of how it goes', async () => {
   rmSync(join(dist, 'renderer'), { recursive: true });
@@ -161,7 +164,7 @@ test('a window that is not built is built, with a word of how it goes', async ()
   await started.said(LINK);
   expect(started.text()).toMatch(/Building the window \(it is the first time\) \.* built in \d+\.\d s\./);
   expect(statSync(join(dist, 'renderer', 'index.html')).size).toBeGreaterThan(0);
-}, 60_000);
+});
 
 test('another account of the machine that knows the port gets nothing', async (context) => {
   const OTHER = 65_534;
@@ -209,4 +212,4 @@ test('another account of the machine that knows the port gets nothing', async (c
     expect(JSON.parse(text), path).toEqual({ ok: false, error: { code: 'turned-away', why: expect.any(String) } });
   }
   expect(files).toEqual(['EACCES', 'EACCES', 'EACCES', 'EACCES']);
-}, 60_000);
+});
