@@ -1,4 +1,4 @@
-import { useDeferredValue, useState } from 'react';
+import { useDeferredValue, useRef, useState } from 'react';
 import { Page } from '../frame/Page.tsx';
 import { goTo } from '../frame/router.ts';
 import { Button } from '../parts/Button.tsx';
@@ -16,6 +16,7 @@ import { BuyNext, OnTheWay } from './stock/Coming.tsx';
 import { Delivery } from './stock/Delivery.tsx';
 import { NewPart } from './stock/NewPart.tsx';
 import { PartOpen } from './stock/PartOpen.tsx';
+import { useRowKeys } from './stock/row-keys.ts';
 import { StockKey } from './stock/StockBar.tsx';
 import { StockList } from './stock/StockList.tsx';
 import './stock/stock.css';
@@ -25,6 +26,8 @@ export default function Stock({ path }: PlaceProps) {
   const writing = useWriting();
   const mayChange = useSession((session) => session.person?.role !== 'mechanic');
   const [text, setText] = useState('');
+  const list = useRef<HTMLDivElement>(null);
+  useRowKeys(list, 'a.stock-row');
   const asked = useAsk('stock.get', { text: useDeferredValue(text), most: 200 });
   const { rows = [], onTheWay = [], count = 0 } = asked.data ?? {};
   const [beside, partId = null] = path;
@@ -41,7 +44,7 @@ export default function Stock({ path }: PlaceProps) {
   return (
     <Page title={t('stock.title')} words={t('stock.words')} actions={actions}>
       <div className="columns" data-open={beside === undefined ? undefined : ''}>
-        <div>
+        <div ref={list}>
           <div className="stock-find">
             <Field label={t('stock.find')} value={text} onChange={setText} maxLength={60} />
             <StockKey />

@@ -94,3 +94,17 @@ test('a part’s cells save; a number that is taken is told; a mechanic sees no 
   await expect(page.getByText('7.10')).toHaveCount(0);
   await expect(page.getByRole('button', { name: t('stock.delivery') })).toHaveCount(0);
 });
+
+test('up and down go from part to part, Enter opens one, Esc leaves it', async ({ garage, page }) => {
+  await garage.did('Odile', 'part.add', RING);
+  await garage.did('Odile', 'part.add', { ...RING, number: 'CW-18', words: 'Crush washer', bin: 'D 02' });
+  await enter(page, garage);
+  await toStock(page, garage);
+  await expect(page.getByRole('link', { name: /Crush washer/ })).toBeVisible();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { level: 2, name: RING.words })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('heading', { level: 2, name: RING.words })).toHaveCount(0);
+});

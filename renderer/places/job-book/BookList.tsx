@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { Page } from '../../frame/Page.tsx';
 import { goTo, hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -12,12 +12,15 @@ import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { quantityText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
+import { useRowKeys } from '../stock/row-keys.ts';
 
 /** Every job of the book, by title. */
 export function BookList() {
   const writing = useWriting();
   const mayChange = useSession((session) => session.person?.role !== 'mechanic');
   const [text, setText] = useState('');
+  const list = useRef<HTMLTableSectionElement>(null);
+  useRowKeys(list, 'a');
   const asked = useAsk('jobBook.list', {});
   const all = asked.data?.rows ?? [];
   const sought = text.trim().toLowerCase();
@@ -48,7 +51,7 @@ export function BookList() {
               <th className="figure">{t('jobBook.version')}</th>
             </tr>
           </thead>
-          <tbody>
+          <tbody ref={list}>
             {rows.map((row) => (
               <tr key={row.id}>
                 <td>

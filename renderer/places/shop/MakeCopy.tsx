@@ -2,11 +2,13 @@ import { useState } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { refresh } from '../../state/asks.ts';
 import { ask } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
 import type { CallAnswer } from '../../state/transport.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
+import { problemAt } from '../stock/problem-at.ts';
 
 /** Makes a checked copy now: into the shop's own folder, or with its papers into a folder on a stick. */
 export function MakeCopy() {
@@ -19,8 +21,11 @@ export function MakeCopy() {
     setAnswer(null);
     setAnswer(await ask('care.copy', { to: to.trim() }));
     setBusy(false);
+    // The list of copies stands beside; an ask announces nothing by itself.
+    refresh();
   };
-  const wrong = answer !== null && !answer.ok ? errorSentence(answer.error, writing) : null;
+  const error = answer !== null && !answer.ok ? answer.error : null;
+  const wrong = error === null ? null : (problemAt(error, 'to', 'shop') ?? errorSentence(error, writing));
   return (
     <form
       className="shop-copy"

@@ -25,6 +25,7 @@ export const shop = {
   'problem-same-name-twice': 'Two have this name. Give one another.',
   'problem-row-missing': 'Somebody added one meanwhile. Look again.',
   'problem-same-row-twice': 'One stands there twice.',
+  'problem-not-a-folder': 'No such folder on this machine. Write its whole path; a stick must be plugged in.',
   'problem-one-usual': 'One of them is the usual one.',
   'not-allowed-last-owner': 'There must be an owner. Make somebody else the owner first.',
   // The garage.
