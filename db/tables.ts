@@ -1,5 +1,32 @@
-/** The rows of schema 1 as Kysely sees them. */
+/** The rows as Kysely sees them. */
 
+import type {
+  CheckDoneRow,
+  CheckListRow,
+  FluidEntryRow,
+  FluidSampleRow,
+  PhotoRow,
+  PhotoUseRow,
+  PumpCalibrationRow,
+  PumpRow,
+  QuarantineRow,
+  TestDriveRow,
+  TorqueEntryRow,
+  WrenchRow,
+} from './rows/bench.ts';
+import type {
+  AbsenceRow,
+  CarMarkRow,
+  CarMarkSeenRow,
+  CustomerJoinRow,
+  ImportMadeRow,
+  ImportRunRow,
+  KeyOutRow,
+  MessageRow,
+  PastVisitRow,
+  ReminderRow,
+  ReminderTryRow,
+} from './rows/desk.ts';
 import type {
   BookingRow,
   ClockEntryRow,
@@ -41,6 +68,8 @@ import type {
   ShopRow,
 } from './rows/standing.ts';
 
+export type * from './rows/bench.ts';
+export type * from './rows/desk.ts';
 export type * from './rows/order.ts';
 export type * from './rows/record.ts';
 export type * from './rows/standing.ts';
@@ -78,6 +107,29 @@ export interface Tables {
   awaited: AwaitedRow;
   payment: PaymentRow;
   posting: PostingRow;
+  wrench: WrenchRow;
+  torque_entry: TorqueEntryRow;
+  photo: PhotoRow;
+  photo_use: PhotoUseRow;
+  pump: PumpRow;
+  pump_calibration: PumpCalibrationRow;
+  fluid_entry: FluidEntryRow;
+  fluid_sample: FluidSampleRow;
+  test_drive: TestDriveRow;
+  check_list: CheckListRow;
+  check_done: CheckDoneRow;
+  quarantine: QuarantineRow;
+  absence: AbsenceRow;
+  car_mark: CarMarkRow;
+  car_mark_seen: CarMarkSeenRow;
+  key_out: KeyOutRow;
+  message: MessageRow;
+  reminder: ReminderRow;
+  reminder_try: ReminderTryRow;
+  customer_join: CustomerJoinRow;
+  import_run: ImportRunRow;
+  import_made: ImportMadeRow;
+  past_visit: PastVisitRow;
   request: RequestRow;
   trail: TrailRow;
 }

@@ -143,6 +143,9 @@ export const benchHandlers: Handlers = {
       second_id: second?.personId ?? null,
       at: at ?? context.now,
       recorded_at: context.now,
+      wrench_id: null,
+      reading: null,
+      late: null,
     });
     const reopened: number[] = [];
     // Going back opens what came after.
@@ -160,6 +163,9 @@ export const benchHandlers: Handlers = {
           second_id: null,
           at: context.now,
           recorded_at: context.now,
+          wrench_id: null,
+          reading: null,
+          late: null,
         });
         reopened.push(step.n);
       }

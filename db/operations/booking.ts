@@ -56,7 +56,17 @@ export const bookingHandlers: Handlers = {
     const next = await context.write.edit('work_order', orderId, revision, {}, booking, () => was ?? null);
     const columns = { bay_id: bay.id, day: booking.day, from_time: booking.from, hours: booking.hours };
     if (before) await context.write.update('booking', before.id, columns);
-    else await context.write.insert('booking', { id: newId(), work_order_id: orderId, ...columns });
+    else
+      await context.write.insert('booking', {
+        id: newId(),
+        work_order_id: orderId,
+        ...columns,
+        revision: null,
+        words: null,
+        person_id: null,
+        no_show_at: null,
+        taken_out: null,
+      });
     const mine: BayTime = { orderId, ...booking };
     const clashes = clashesWith(mine, await booked(context, booking.day, booking.day));
     return {

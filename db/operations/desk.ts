@@ -13,7 +13,9 @@ import { takePayment } from './payment.ts';
 type CustomerFields = z.output<typeof customerFields>;
 type CarFields = z.output<typeof carFields>;
 
-const customerColumns = (fields: CustomerFields): Omit<CustomerRow, 'id' | 'revision' | 'made_at'> => ({
+const customerColumns = (
+  fields: CustomerFields,
+): Omit<CustomerRow, 'id' | 'revision' | 'made_at' | 'language' | 'consents' | 'joined_into'> => ({
   name: fields.name,
   phone: fields.phone,
   phone2: fields.phone2,
@@ -44,7 +46,7 @@ export const customerFieldsOf = (row: CustomerRow): CustomerFields => ({
   note: row.note,
 });
 
-function carColumns(fields: CarFields): Omit<CarRow, 'id' | 'revision' | 'made_at'> {
+function carColumns(fields: CarFields): Omit<CarRow, 'id' | 'revision' | 'made_at' | 'outline'> {
   const vin = fields.vin.toUpperCase().replace(/[\s-]/g, '');
   if (vin !== '' && readVin(vin).verdict === 'refuse_character') throw badInput('car.vin', 'vin-character');
   return {
@@ -72,14 +74,22 @@ export const carFieldsOf = (row: CarRow): CarFields => ({
 
 async function addCustomer(context: Context, fields: CustomerFields): Promise<string> {
   const id = newId();
-  await context.write.insert('customer', { id, revision: 1, made_at: context.now, ...customerColumns(fields) });
+  await context.write.insert('customer', {
+    id,
+    revision: 1,
+    made_at: context.now,
+    ...customerColumns(fields),
+    language: null,
+    consents: null,
+    joined_into: null,
+  });
   return id;
 }
 
 async function addCar(context: Context, fields: CarFields, customerId: string | null): Promise<string> {
   const id = newId();
   const columns = carColumns(fields);
-  await context.write.insert('car', { id, revision: 1, made_at: context.now, ...columns });
+  await context.write.insert('car', { id, revision: 1, made_at: context.now, ...columns, outline: null });
   if (columns.plate !== '')
     await context.write.insert('car_plate', {
       id: newId(),
@@ -317,6 +327,7 @@ export const deskHandlers: Handlers = {
       own_maximum: input.ownMaximum,
       po_number: input.poNumber,
       old_parts_answer: '',
+      counter_sale: null,
     });
     if (input.mileage !== null) await readMileage(context, carId, id, input.mileage, input.mileageDoubt);
     if (input.booking) {
@@ -333,6 +344,11 @@ export const deskHandlers: Handlers = {
         day: input.booking.day,
         from_time: input.booking.from,
         hours: input.booking.hours,
+        revision: null,
+        words: null,
+        person_id: null,
+        no_show_at: null,
+        taken_out: null,
       });
     }
     const taken =

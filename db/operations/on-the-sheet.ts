@@ -147,6 +147,7 @@ export async function addJob(
     taken_out: 0,
     book_job_version_id: versionId,
     moved_to: null,
+    first_job_id: null,
   });
   const lineIds = [];
   for (const line of lines) lineIds.push(await addLine(context, id, line));

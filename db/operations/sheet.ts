@@ -134,6 +134,9 @@ export const sheetHandlers: Handlers = {
       job_id: null,
       person_id: signedIn(context).id,
       at: context.now,
+      measured: null,
+      place: null,
+      mend: null,
     });
     return { id, revision: 1 };
   },

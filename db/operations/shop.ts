@@ -62,6 +62,7 @@ export const shopHandlers: Handlers = {
         code_hash: hashCode(person.code),
         pay_rate: person.payRate,
         active: 1,
+        week: null,
       });
       people.push({ id, name: person.name, role: person.role });
     }
@@ -138,6 +139,7 @@ export const shopHandlers: Handlers = {
       code_hash: hashCode(input.code),
       pay_rate: input.payRate,
       active: 1,
+      week: null,
     });
     return { id, revision: 1 };
   },

@@ -25,14 +25,20 @@ export interface WorkOrderRow {
   own_maximum: number | null;
   po_number: string;
   old_parts_answer: string;
+  counter_sale: Bit | null;
 }
 export interface BookingRow {
   id: string;
-  work_order_id: string;
+  work_order_id: string | null;
   bay_id: string;
   day: string;
   from_time: string;
   hours: number;
+  revision: number | null;
+  words: string | null;
+  person_id: string | null;
+  no_show_at: number | null;
+  taken_out: Bit | null;
 }
 export interface JobRow {
   id: string;
@@ -50,6 +56,7 @@ export interface JobRow {
   taken_out: Bit;
   book_job_version_id: string | null;
   moved_to: string | null;
+  first_job_id: string | null;
 }
 export interface LineRow {
   id: string;
@@ -93,6 +100,9 @@ export interface FindingRow {
   job_id: string | null;
   person_id: string;
   at: number;
+  measured: string | null;
+  place: string | null;
+  mend: string | null;
 }
 export interface DecisionRow {
   id: string;
@@ -166,4 +176,7 @@ export interface StepDoneRow {
   second_id: string | null;
   at: number;
   recorded_at: number;
+  wrench_id: string | null;
+  reading: string | null;
+  late: Bit | null;
 }

@@ -16,6 +16,7 @@ export interface PersonRow {
   code_hash: string;
   pay_rate: number;
   active: Bit;
+  week: string | null;
 }
 export interface BayRow {
   id: string;
@@ -53,6 +54,9 @@ export interface CustomerRow {
   find_name: string;
   find_phone: string;
   find_phone2: string;
+  language: string | null;
+  consents: string | null;
+  joined_into: string | null;
 }
 export interface CarRow {
   id: string;
@@ -67,6 +71,7 @@ export interface CarRow {
   made_at: number;
   find_plate: string;
   find_words: string;
+  outline: 'coupe' | 'saloon' | 'estate' | 'van' | null;
 }
 export interface CarPlateRow {
   id: string;

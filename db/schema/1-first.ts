@@ -1,3 +1,5 @@
+import { appendOnly } from './append-only.ts';
+
 /**
  * Schema 1. STRICT tables in the trade's words; money in minor units, quantities in thousandths, instants in epoch
  * milliseconds, civil dates as text. Rows marked append-only below get triggers that refuse UPDATE and DELETE.
@@ -353,10 +355,4 @@ export const APPEND_ONLY = [
   'trail',
 ] as const;
 
-const triggers = APPEND_ONLY.map(
-  (table) => `
-CREATE TRIGGER ${table}_no_update BEFORE UPDATE ON ${table} BEGIN SELECT raise(ABORT, '${table} is append-only'); END;
-CREATE TRIGGER ${table}_no_delete BEFORE DELETE ON ${table} BEGIN SELECT raise(ABORT, '${table} is append-only'); END;`,
-).join('\n');
-
-export const first = { version: 1, name: 'first', sql: tables + triggers };
+export const first = { version: 1, name: 'first', sql: tables + appendOnly(APPEND_ONLY) };

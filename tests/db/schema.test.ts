@@ -3,9 +3,8 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Connection, openConnection } from '../../db/file/connection.ts';
-import { APPEND_ONLY, first } from '../../db/schema/1-first.ts';
-import { migrations } from '../../db/schema/migrations.ts';
-import { fillEveryTable } from './every-table.ts';
+import { APPEND_ONLY, migrations } from '../../db/schema/migrations.ts';
+import { fillEveryTable, NOT_YET } from './every-table.ts';
 import { practiceShop } from './practice-shop.ts';
 
 interface Column {
@@ -43,22 +42,26 @@ describe('the schema', () => {
 
   test('names as append-only what its own comments name', () => {
     // A comment above a table that begins with the word speaks of that table.
-    const said = [...first.sql.matchAll(/^-- append-only[^\n]*\nCREATE TABLE (\w+)/gm)].map(([, table]) => table);
+    const said = migrations.flatMap(({ sql }) =>
+      [...sql.matchAll(/^-- append-only[^\n]*\nCREATE TABLE (\w+)/gm)].map(([, table]) => table),
+    );
     expect(said.toSorted()).toEqual([...APPEND_ONLY].toSorted());
   });
 });
 
+const filled = APPEND_ONLY.filter((table) => !NOT_YET.includes(table));
+
 describe('append-only, tried with rows of a visit', () => {
-  test.each(tables)('$name holds a row', ({ name }) => {
+  test.each(tables.filter(({ name }) => !NOT_YET.includes(name)))('$name holds a row', ({ name }) => {
     expect(raw.prepare(`SELECT count(*) AS n FROM ${name}`).get()).not.toEqual({ n: 0 });
   });
 
-  test.each(APPEND_ONLY)('%s refuses a change of any column', (table) => {
+  test.each(filled)('%s refuses a change of any column', (table) => {
     for (const { name } of columnsOf(table))
       expect(() => raw.exec(`UPDATE ${table} SET ${name} = ${name}`)).toThrow(`${table} is append-only`);
   });
 
-  test.each(APPEND_ONLY)('%s refuses that a row goes', (table) => {
+  test.each(filled)('%s refuses that a row goes', (table) => {
     const rowid = (raw.prepare(`SELECT min(rowid) AS rowid FROM ${table}`).get() as { rowid: number }).rowid;
     const remove = raw.prepare(`DELETE FROM ${table} WHERE rowid = ?`);
     expect(() => remove.run(rowid)).toThrow(`${table} is append-only`);
@@ -77,7 +80,7 @@ describe('append-only, tried with rows of a visit', () => {
 });
 
 const text = (file: string) => readFileSync(new URL(`../../db/${file}`, import.meta.url), 'utf8');
-const rows = ['order', 'record', 'standing'].map((name) => text(`rows/${name}.ts`)).join('\n');
+const rows = ['bench', 'desk', 'order', 'record', 'standing'].map((name) => text(`rows/${name}.ts`)).join('\n');
 
 /** The interfaces of db/rows as text: name, then its fields with their types as written. */
 const written = new Map(

@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openConnection } from '../../db/file/connection.ts';
 import { ShopDatabase } from '../../db/file/dialect.ts';
-import { APPEND_ONLY, first } from '../../db/schema/1-first.ts';
+import { APPEND_ONLY, migrations } from '../../db/schema/migrations.ts';
 import { keyOf, type Tables } from '../../db/tables.ts';
 import { type Fault, verify } from '../../db/verify.ts';
-import { fillEveryTable } from './every-table.ts';
+import { fillEveryTable, NOT_YET } from './every-table.ts';
 import { practiceShop } from './practice-shop.ts';
 
 interface Place {
@@ -17,7 +17,10 @@ interface Place {
 }
 type Value = string | number | null;
 
-const names = [...first.sql.matchAll(/CREATE TABLE (\w+)/g)].map(([, table]) => table as keyof Tables);
+const names = migrations
+  .flatMap(({ sql }) => [...sql.matchAll(/CREATE TABLE (\w+)/g)].map(([, table]) => table as keyof Tables))
+  // booking_2 becomes booking.
+  .filter((table) => !NOT_YET.includes(table) && String(table) !== 'booking_2');
 let database: ShopDatabase<Tables>;
 let places: readonly Place[] = [];
 let put: () => Promise<void> = async () => {};
@@ -97,7 +100,9 @@ describe('a change behind the back of the program is found, and its row is named
   });
 
   test('whatever the row of an append-only table, the column and the value', async () => {
-    const appended = places.filter(({ table }) => (APPEND_ONLY as readonly string[]).includes(table));
+    const appended = places.filter(
+      ({ table }) => (APPEND_ONLY as readonly string[]).includes(table) && !NOT_YET.includes(table),
+    );
     const texts = fc.oneof(fc.string(), fc.constantFrom('', '{}', '[]', 'null', '0', '"x"', '[1]', '{"sums":{}}'));
     const whole = fc.oneof(fc.integer(), fc.constantFrom(0, 1, -1, Number.MAX_SAFE_INTEGER));
     let tried = 0;
