@@ -100,7 +100,7 @@ test('against the version that a yes answered: what moved, what is gone, what is
   const { quotes } = await garage.did('Desk', 'quote.list', { orderId: id });
   expect(quotes.map((one) => [one.version, one.gross])).toEqual([[1, quote.gross]]);
   const since = versionSaidYesTo(order, quotes);
-  const [first, second] = order.jobs.map((job) => movedJob(order, job, since));
+  const [first, second] = order.jobs.map((job) => movedJob(order, job, since, null));
   expect(first?.same).toEqual({ count: 1, amount: order.jobs[0]?.lines.find((line) => line.id === labour)?.amount });
   expect(first?.moved).toEqual([
     {
@@ -132,10 +132,23 @@ test('a yes that answered no quote is compared job by job with what was said the
     way: 'person',
   });
   const said = await garage.did('Desk', 'order.get', { id });
-  const [same] = said.jobs.map((job) => movedJob(said, job, versionSaidYesTo(said, [])));
+  const [same] = said.jobs.map((job) => movedJob(said, job, versionSaidYesTo(said, []), null));
   expect(same).toMatchObject({ isNew: false, moved: [], same: { count: 3 }, was: said.jobs[0]?.amount });
   await garage.did('Desk', 'line.change', { id: a.lineIds[2] ?? '', revision: 1, change: { quantity: 1450 } });
   const order = await garage.did('Desk', 'order.get', { id });
-  const [moved] = order.jobs.map((job) => movedJob(order, job, null));
+  const [moved] = order.jobs.map((job) => movedJob(order, job, null, null));
   expect((moved?.now ?? 0) - (moved?.was ?? 0)).toBe(240);
+});
+
+test('hours shared with a job come back where that job is declined on the form', async () => {
+  const { id, a, b } = await booked();
+  const order = await garage.did('Desk', 'order.get', { id });
+  const [, seal] = order.jobs;
+  if (seal === undefined) throw new Error('the second job stands on the sheet');
+  const hours = (answers: Record<string, 'yes' | 'no'>) => {
+    const here = reckonHere(order, SETTLED, (job) => answers[job.id] ?? job.answer);
+    return movedJob(order, seal, null, here).moved.find((line) => line.words === 'Seal')?.now?.quantity;
+  };
+  expect(hours({ [a.id]: 'yes', [b.id]: 'yes' })).toBe(500);
+  expect(hours({ [a.id]: 'no', [b.id]: 'yes' })).toBe(1500);
 });

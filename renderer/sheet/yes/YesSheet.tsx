@@ -55,7 +55,7 @@ export function YesSheet({ order, quotes, draft, onDraft, here, upTo, wrong }: P
       onFocus={() => setChosen(job.id)}
     >
       <div className="yes-lines">
-        <MovedLines moved={movedJob(order, job, since)} aside={aside(job)} />
+        <MovedLines moved={movedJob(order, job, since, here)} aside={aside(job)} />
         <Told job={job} said={saidOf(order, draft, job)} onSaid={(said) => answer(job, said)} />
       </div>
       <JobAnswer

@@ -1,5 +1,6 @@
 import type { OutputOf } from '../../../core/contract/index.ts';
 import type { Job, Line, Order } from '../order.ts';
+import type { ReckonedHere } from './reckon-here.ts';
 
 export type Quote = OutputOf<'quote.list'>['quotes'][number];
 
@@ -36,15 +37,23 @@ export function versionSaidYesTo(order: Order, quotes: readonly Quote[]): Quote 
  * What moved in a job since a version. Without a version, a job that has a yes is held against the amount of its last
  * yes, and its lines count as they are.
  */
-export function movedJob(order: Order, job: Job, since: Quote | null): MovedJob {
-  return movedFrom(job, since, amountSaid(order, job));
+export function movedJob(order: Order, job: Job, since: Quote | null, here: ReckonedHere | null): MovedJob {
+  return movedFrom(job, since, amountSaid(order, job), here);
 }
 
-/** What moved in a job since a version; `said` is what it came to when it was said yes to apart from that version. */
-export function movedFrom(job: Job, since: Quote | null, said: number | null): MovedJob {
+/**
+ * What moved in a job since a version; `said` is what it came to when it was said yes to apart from that version, `here`
+ * what it would come to under other answers: hours shared with a declined job come back.
+ */
+export function movedFrom(
+  job: Job,
+  since: Quote | null,
+  said: number | null,
+  here: ReckonedHere | null = null,
+): MovedJob {
   const before = since?.jobs.find((one) => one.jobId === job.id);
-  const now = job.amount ?? 0;
-  const lineNow = (line: Line) => ({ quantity: line.charged, amount: line.amount ?? 0 });
+  const now = here?.whole.jobs.get(job.id) ?? job.amount ?? 0;
+  const lineNow = (line: Line) => here?.lines.get(line.id) ?? { quantity: line.charged, amount: line.amount ?? 0 };
   if (before === undefined) {
     if (said === now)
       return {

@@ -14,6 +14,13 @@ export interface ReckonedHere {
   readonly covered: SheetTotals;
   /** Ids of the jobs in the sum. */
   readonly inSum: ReadonlySet<string>;
+  /** By line id, what it would charge: thousandths and minor units. */
+  readonly lines: ReadonlyMap<string, LineFigures>;
+}
+
+export interface LineFigures {
+  readonly quantity: number;
+  readonly amount: number;
 }
 
 /**
@@ -33,10 +40,16 @@ export function reckonHere(order: Order, settings: MoneySettings, answerOf: Answ
     discounts: order.discounts.map(({ on, reduction, words }) => ({ on, words, reduction: asMoney(reduction) })),
     exempt: order.taxExempt,
   });
+  const sheet = sheetOf(inSum);
+  const whole = reckonSheet(sheet, rules);
+  const quantities = new Map(sheet.jobs.flatMap((job) => job.lines.map((line) => [line.id, line.quantity])));
   return {
-    whole: reckonSheet(sheetOf(inSum), rules),
+    whole,
     covered: reckonSheet(sheetOf(inSum.filter((job) => answerOf(job) === 'yes')), rules),
     inSum: onSheet,
+    lines: new Map(
+      whole.lines.map((line) => [line.lineId, { quantity: quantities.get(line.lineId) ?? 0, amount: line.amount }]),
+    ),
   };
 }
 
