@@ -51,6 +51,8 @@ export async function openLocked(settings: FolderSettings): Promise<OpenShop> {
   const lock = holdShop(settings.folder, { at: Date.now() });
   try {
     const shop = await openShop({ folder: settings.folder, practice: settings.practice ?? false });
+    if (settings.practice && !shop.practice)
+      process.stderr.write('This shop was not made for practice and stays a real one: all that is done here counts.\n');
     const close = async (notWithin?: number) => {
       await copyOrSay(shop, notWithin);
       await shop.close();

@@ -154,6 +154,7 @@ test('practice time is taken in a practice shop only, from a script of several p
   // Asking for practice later does not make a real shop one.
   const late = await runShop(real, ['call', 'shop.get', '{}', '--practice', '--at', String(at)]);
   expect(late).toMatchObject({ code: 1, out: expect.stringContaining('practice-only') });
+  expect(late.err).toContain('stays a real one');
 });
 
 test('the same request twice is applied once', async () => {

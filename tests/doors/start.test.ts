@@ -49,7 +49,7 @@ function start(): Started {
   child.stderr.on('data', (part) => (text += String(part)));
   const ended = new Promise<number | null>((done) => child.once('close', done));
   const said = async (pattern: RegExp) => {
-    for (const until = Date.now() + 20_000; Date.now() < until; ) {
+    for (const until = Date.now() + 60_000; Date.now() < until; ) {
       const found = pattern.exec(text);
       if (found) return found;
       await new Promise((later) => setTimeout(later, 20));
