@@ -39,6 +39,7 @@ export function BookJobPage({ kept }: Props) {
   const version = kept?.version ?? 0;
   const content = draft?.content ?? kept?.content ?? EMPTY_JOB;
   const warnings = checkProcedure(content.steps, content.sourceOfFigures);
+  const mend = mends(warnings);
   const changed = draft !== undefined;
   const meanwhile = draft !== undefined && draft.basedOn !== version;
 
@@ -142,7 +143,10 @@ export function BookJobPage({ kept }: Props) {
         {mayChange ? (
           <div className="foot-actions">
             {kept === null || putting ? null : (
-              <Button held={changed ? t('jobBook.putOnHeld') : null} onClick={() => setPutting(true)}>
+              <Button
+                held={changed ? t('jobBook.putOnHeld') : mend > 0 ? t('jobBook.toMend', { n: mend }) : null}
+                onClick={() => setPutting(true)}
+              >
                 {t('jobBook.putOn')}
               </Button>
             )}
@@ -162,9 +166,7 @@ export function BookJobPage({ kept }: Props) {
                     : t('jobBook.keep', { n: version + 1 })}
               </Button>
             ) : null}
-            {warnings.length > 0 ? (
-              <span className="in-heed small">{t('jobBook.toMend', { n: mends(warnings) })}</span>
-            ) : null}
+            {changed && mend > 0 ? <span className="in-heed small">{t('jobBook.toMend', { n: mend })}</span> : null}
           </div>
         ) : null}
       </section>

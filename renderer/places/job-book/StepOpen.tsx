@@ -3,6 +3,7 @@ import { requiredEntries } from '../../../core/bench/torque.ts';
 import { Button } from '../../parts/Button.tsx';
 import { t } from '../../words/t.ts';
 import { Pick } from '../book-in/Talk.tsx';
+import { BoltRing } from './BoltRing.tsx';
 import type { Content, Step } from './draft.ts';
 import {
   fluidText,
@@ -182,6 +183,7 @@ function TorquePart({ n, torque }: { readonly n: number; readonly torque: Torque
   const ticks = requiredEntries({ fasteners: torque.count * torque.sides, stages: torque.stages.length });
   return (
     <div className="book-torque">
+      {torque.pattern === 'ring' ? <BoltRing count={torque.count} /> : null}
       <Labelled label={t('jobBook.torqueWhat')}>
         <JobCell
           label={t('jobBook.torqueWhat')}

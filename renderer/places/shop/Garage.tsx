@@ -1,4 +1,5 @@
 import { t } from '../../words/t.ts';
+import { Mark } from './Mark.tsx';
 import { Setting } from './setting.tsx';
 
 const HEAD = ['name', 'phone', 'email', 'registration', 'taxNumber'] as const;
@@ -28,6 +29,7 @@ export function Garage() {
             wrong={t('shop.wordsWrong')}
           />
         ))}
+        <Mark />
       </section>
       <Notices />
     </>

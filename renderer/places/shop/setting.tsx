@@ -32,7 +32,7 @@ export function useShopPage(): ShopPage {
 export const readShop = () => ask('shop.get', {});
 
 /** Saves one setting on the revision it was read at, whatever else of the settings was changed meanwhile. */
-function saveSetting(
+export function saveSetting(
   page: ShopPage,
   how: {
     readonly show: (settings: Settings) => string;

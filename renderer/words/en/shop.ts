@@ -73,6 +73,8 @@ export const shop = {
   'may-owner': 'Everything: prices, cost, this page, reasons that let an invoice go.',
   'may-desk': 'Customers, orders, quotes, invoices, payments; prices, no cost.',
   'may-mechanic': 'Own clock, steps, parts, findings; no money seen.',
+  deskDiscount: 'The desk takes off at most',
+  deskDiscountNote: 'Of a line or a sheet. Beyond it the owner’s code does; the window says what would fit.',
   gone: 'works here no more',
   worksHere: 'Works here',
   personName: 'Name of {name}',
