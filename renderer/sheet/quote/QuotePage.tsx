@@ -23,7 +23,7 @@ export function QuotePage({ order, current, onCurrent }: Props) {
       first="bench"
       sheetLabel={`${t('sheet.order')} ${order.number}`}
       sheet={<Sheet order={order} locked={false} current={current} onCurrent={onCurrent} />}
-      benchLabel={t('quote.title')}
+      benchLabel={t('quote.side')}
       bench={<QuoteForm order={order} />}
       foot={
         <FootBar yes={order.yes}>

@@ -70,7 +70,7 @@ export function YesPage({ order }: { readonly order: Order }) {
           wrong={wrongs.jobs}
         />
       }
-      benchLabel={t('decision.title')}
+      benchLabel={t('decision.side')}
       bench={
         <YesForm
           order={order}

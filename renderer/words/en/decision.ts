@@ -1,6 +1,7 @@
 /** Words of recording a yes and closing out. */
 export const decision = {
   title: 'Record a yes',
+  side: 'Up to, who and how',
   dashed: 'dashed until recorded; Esc leaves it, nothing is lost',
   jobs: 'Which jobs',
   versionOf: 'Version {version} of {day}',

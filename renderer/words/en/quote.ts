@@ -1,6 +1,7 @@
 /** Words of issuing a quote, and of what a job took last times. */
 export const quote = {
   title: 'Make the quote',
+  side: 'Until when, and how it goes',
   titleAgain: 'Make a new version',
   version: 'version {n}',
   until: 'It stands until',
