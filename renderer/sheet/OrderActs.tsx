@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { HandOver } from '../papers/HandOver.tsx';
 import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { MoveBooking } from '../places/orders/MoveBooking.tsx';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
 import { Arrive } from './Arrive.tsx';
@@ -17,6 +18,7 @@ export function OrderActs({ order }: { readonly order: Order }) {
   return (
     <section aria-label={t('sheet.comesGoes')}>
       <h3>{t('sheet.comesGoes')}</h3>
+      <MoveBooking order={order} />
       {order.arrivedAt === null && order.cancelledAt === null ? <Arrive order={order} /> : null}
       {order.handedOverAt !== null || goes ? (
         <HandOver order={order} />

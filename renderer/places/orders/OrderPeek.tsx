@@ -6,6 +6,7 @@ import { useAsk } from '../../state/use-ask.ts';
 import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { nearText } from '../../words/times.ts';
+import { MoveBooking } from './MoveBooking.tsx';
 
 /** An order opened in its row: jobs with their sums, the yes and the no, the invoice. */
 export function OrderPeek({ id }: { readonly id: string }) {
@@ -71,6 +72,7 @@ export function OrderPeek({ id }: { readonly id: string }) {
           {t('orders.openIt')}
         </Button>
       </div>
+      <MoveBooking order={order} />
     </div>
   );
 }

@@ -1,0 +1,115 @@
+import { clashesWith } from '../../../core/order/bay-clash.ts';
+import { addDays } from '../../../core/time/civil.ts';
+import { instantToWall } from '../../../core/time/instant.ts';
+import { Field } from '../../parts/Field.tsx';
+import { useShop, useWriting } from '../../state/shop.ts';
+import { useAsk } from '../../state/use-ask.ts';
+import { t } from '../../words/t.ts';
+import { minutesOf } from '../today/strip/lay-out.ts';
+import { freeFrom, type Stretch, takenMinutes, wallTime } from './bay-day.ts';
+import { type BayDay, DayPicks } from './DayPicks.tsx';
+import { readHours } from './draft.ts';
+import { Pick } from './Talk.tsx';
+
+/** A place in a bay as typed; no bay while `bayId` is ''. */
+export interface BayDraft {
+  readonly bayId: string;
+  readonly day: string;
+  readonly from: string;
+  readonly hours: string;
+}
+
+interface Props {
+  readonly value: BayDraft;
+  readonly onChange: (part: Partial<BayDraft>) => void;
+  readonly error: string | null;
+  /** Whose place it is, so that it does not clash with itself. */
+  readonly orderId?: string;
+}
+
+const DAYS_AHEAD = 6;
+const HOUR = 60;
+const QUARTER = 15;
+
+/** A day, a bay and hours, held against what is booked: a picked day fills in the first gap of its emptiest bay. */
+export function BayTime({ value, onChange, error, orderId = '' }: Props) {
+  const writing = useWriting();
+  const settings = useShop()?.settings;
+  const now = instantToWall(Date.now(), writing.zone);
+  const last = addDays(now.date, DAYS_AHEAD);
+  const near = useAsk('booking.list', { from: now.date, to: last }).data;
+  const far = useAsk('booking.list', value.day > last ? { from: value.day, to: value.day } : null).data;
+  const bays = near?.bays ?? [];
+  const listed = [...(near?.rows ?? []), ...(far?.rows ?? [])];
+  const open: Stretch = {
+    from: minutesOf(settings?.planOpens ?? '08:00'),
+    to: minutesOf(settings?.planCloses ?? '18:00'),
+  };
+  const bayDays = (day: string): BayDay[] =>
+    bays.map((bay) => ({
+      bayId: bay.id,
+      taken: listed
+        .filter((row) => row.day === day && row.bayId === bay.id && row.orderId !== orderId)
+        .map((row) => ({ from: minutesOf(row.from), to: minutesOf(row.from) + (row.hours * HOUR) / 1000 })),
+    }));
+
+  const fill = (day: string, bayId: string) => {
+    const earliest = day === now.date ? Math.ceil(minutesOf(now.time) / QUARTER) * QUARTER : open.from;
+    const rows = bayDays(day);
+    const emptiest = rows.toSorted((a, b) => takenMinutes(a.taken, open) - takenMinutes(b.taken, open))[0];
+    const bay = rows.find((row) => row.bayId === bayId) ?? emptiest;
+    const need = ((readHours(value.hours) ?? 1000) * HOUR) / 1000;
+    const from = bay === undefined ? null : freeFrom(bay.taken, open, need, earliest);
+    onChange({ day, bayId: bay?.bayId ?? '', from: from === null ? value.from : wallTime(from) });
+  };
+  const whole = value.bayId !== '' && value.day !== '' && value.from !== '';
+  const hours = readHours(value.hours) ?? 0;
+  return (
+    <>
+      {bays.length === 0 ? null : (
+        <DayPicks
+          days={Array.from({ length: DAYS_AHEAD + 1 }, (_, i) => addDays(now.date, i)).map((day) => ({
+            day,
+            bays: bayDays(day),
+          }))}
+          bays={bays}
+          open={open}
+          chosen={value.bayId === '' ? '' : value.day}
+          onPick={(day) => fill(day, value.bayId)}
+        />
+      )}
+      <div className="side-by-side">
+        <Pick
+          label={t('intake.bay')}
+          value={value.bayId}
+          options={[
+            { value: '', words: t('intake.noBay') },
+            ...bays.map((bay) => ({ value: bay.id, words: `${bay.name} ${bay.words}`.trim() })),
+          ]}
+          onChange={(bayId) => (bayId === '' ? onChange({ bayId }) : fill(value.day || now.date, bayId))}
+        />
+        {value.bayId === '' ? null : (
+          <>
+            <Field label={t('intake.day')} type="date" value={value.day} onChange={(day) => onChange({ day })} />
+            <Field label={t('intake.from')} type="time" value={value.from} onChange={(from) => onChange({ from })} />
+            <Field
+              label={t('intake.hours')}
+              value={value.hours}
+              onChange={(text) => onChange({ hours: text })}
+              inputMode="decimal"
+              error={error}
+            />
+          </>
+        )}
+      </div>
+      {(whole ? clashesWith({ orderId, ...value, hours }, listed) : []).map((other) => (
+        <p key={other.orderId} className="small" role="status">
+          <b className="in-heed">
+            {t('intake.clash', { car: other.plate || other.car, bay: other.bay, from: other.from })}
+          </b>{' '}
+          {t('intake.clashHint')}
+        </p>
+      ))}
+    </>
+  );
+}
