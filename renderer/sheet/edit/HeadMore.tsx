@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { InputOf } from '../../../core/contract/index.ts';
 import { instantToWall, wallToInstant } from '../../../core/time/instant.ts';
+import { onRevision } from '../../state/on-revision.ts';
 import { useWriting } from '../../state/shop.ts';
 import { amountText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
@@ -89,7 +90,16 @@ export function HeadMore({ order }: { readonly order: Order }) {
             inRow={(row) => (Array.isArray(row.when) ? row.when.join(', ') : '')}
           />
         </Named>
-        <PayerPick order={order} onPick={(payerId) => change(revision, { payerId })} />
+        <PayerPick
+          order={order}
+          onPick={(payerId) =>
+            onRevision(
+              revision,
+              (on) => change(on, { payerId }),
+              (row) => row.payerId === (order.payer?.id ?? null),
+            )
+          }
+        />
       </div>
     </>
   );
