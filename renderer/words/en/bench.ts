@@ -21,7 +21,7 @@ export const bench = {
   noYes: 'no yes yet',
   pick: 'Pick from stock',
   take: 'Take it',
-  takeOf: 'Take {words} from the shelf',
+  takeOf: 'Take it from the shelf: {words}',
   taken: 'taken',
   notStocked: 'not in stock',
   due: 'due {day}',
