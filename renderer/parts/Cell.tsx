@@ -46,6 +46,7 @@ export function Cell(props: Props) {
   const [refused, setRefused] = useState<Exclude<CellSaved, { ok: true }> | null>(null);
   const [seen, setSeen] = useState(value);
   const restoring = useRef(false);
+  const sent = useRef<string | null>(null);
   const field = useRef<HTMLInputElement>(null);
 
   // The shop's own value came back: what was typed is that now.
@@ -65,10 +66,16 @@ export function Cell(props: Props) {
   }, [typing, hasRest]);
 
   const send = async (typed: string, over: boolean) => {
+    sent.current = typed;
     const saved = await save(typed, over);
     setRefused(saved.ok ? null : saved);
+    if (!saved.ok) sent.current = null;
     // Where the shop writes it just as before ("6.20" stays 6.2) no new value comes to take its place.
-    if (saved.ok) setTimeout(() => document.activeElement !== field.current && setText(null), 300);
+    else
+      setTimeout(() => {
+        sent.current = null;
+        setText((now) => (now === typed ? null : now));
+      }, 300);
   };
   const leave = () => {
     setTyping(false);
@@ -78,7 +85,8 @@ export function Cell(props: Props) {
       if (refused === null || typed === value) setText(null);
       return;
     }
-    void send(typed, false);
+    // Entered and left again while it is being saved: it is sent once.
+    if (typed !== sent.current) void send(typed, false);
   };
   const onKeyDown = (event: React.KeyboardEvent<HTMLInputElement>) => {
     if (event.key === 'Escape') {

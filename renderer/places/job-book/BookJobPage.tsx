@@ -38,7 +38,7 @@ export function BookJobPage({ kept }: Props) {
   const [said, setSaid] = useState('');
   const version = kept?.version ?? 0;
   const content = draft?.content ?? kept?.content ?? EMPTY_JOB;
-  const warnings = checkProcedure(content.steps, content.sourceOfFigures);
+  const warnings = checkProcedure(content);
   const mend = mends(warnings);
   const changed = draft !== undefined;
   const meanwhile = draft !== undefined && draft.basedOn !== version;

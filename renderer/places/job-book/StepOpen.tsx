@@ -22,7 +22,7 @@ type Torque = NonNullable<Step['torque']>;
 
 const SECONDS = ['', 'looks', 'holds', 'signs', 'does it'] as const;
 const PLUGS = ['', 'fill-opened', 'drained'] as const;
-const PATTERNS = ['ring', 'rows', 'free'] as const;
+const PATTERNS = ['ring', 'angles', 'pairs', 'rows', 'free'] as const;
 
 const withStep = (content: Content, n: number, part: Partial<Step>): Content => ({
   ...content,
@@ -131,7 +131,7 @@ export function StepOpen({ step, of, onMove, onClose, onTakeOut }: Props) {
         {step.torque === null ? (
           <Button
             small
-            onClick={() => set({ torque: { what: '', pattern: 'ring', count: 4, sides: 1, stages: [{ Nm: 1 }] } })}
+            onClick={() => set({ torque: newTorque() })}
           >
             {t('jobBook.torqueAdd')}
           </Button>

@@ -38,6 +38,7 @@ export const EMPTY_JOB: Content = {
   lines: [],
   steps: [],
   cautions: [],
+  finalCheckId: null,
 };
 
 /** Steps in their order, numbered anew from 1. */
@@ -63,7 +64,13 @@ export const newStep = (words: string): Step => ({
   oneTime: [],
   fluidIn: null,
   fluidOut: null,
+  level: '',
+  sample: null,
   measure: null,
+  photoWanted: false,
+  reopens: null,
+  recheckCard: false,
+  source: '',
 });
 
 export const newLine = (kind: BookLine['kind'], words: string, quantity: number, unit: string): BookLine => ({
