@@ -85,6 +85,7 @@ export const intake = {
   hours: 'Hours',
   bookingWrong: 'A bay needs its day, its time and its hours.',
   promise: 'Promise',
+  promiseWrong: 'No car is promised for such a day. Read it again.',
   promiseWords: 'Promise in words',
   ownMost: 'Their own most, tax in',
   ownMostWrong: 'A sum, such as 180.00.',
