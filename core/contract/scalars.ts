@@ -14,6 +14,8 @@ export const plate = words(16).refine((text) => /^[\p{L}\p{M}\p{N} .·•/-]*$/u
 export const needed = (most: number) => words(most).min(1);
 
 export const id = z.string().min(1).max(64);
+/** An id made outside the shop: a UUIDv7 (RFC 9562). */
+export const madeId = z.uuidv7();
 export const revision = z.int().min(1);
 /** Minor units. */
 export const amount = z.int().min(-900_000_000_000).max(900_000_000_000);

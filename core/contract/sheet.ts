@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { atTheDoor } from './desk.ts';
+import { findingFields, ownId } from './finding.ts';
 import { act, ask } from './operation.ts';
 import {
   amount,
@@ -108,18 +109,13 @@ export const sheetRoom = {
   'order.handOver': act('desk', z.strictObject({ id, revision, to: words(120) }), done),
   /** Cancelled by the customer; what was taken apart is charged only with a yes to it (TRADE 3). */
   'order.cancel': act('desk', z.strictObject({ id, revision, why: needed(300) }), done),
-  'finding.add': act(
-    'crew',
-    z.strictObject({ orderId: id, text: needed(2000), urgency: z.enum(['unsafe', 'soon', 'watch']).default('soon') }),
-    done,
-  ),
+  'finding.add': act('crew', findingFields.extend({ orderId: id, id: ownId }), done),
   'finding.change': act(
     'crew',
     z.strictObject({
       id,
       revision,
-      text: needed(2000).optional(),
-      urgency: z.enum(['unsafe', 'soon', 'watch']).optional(),
+      ...changeOf(findingFields).shape,
       jobId: id.nullable().optional(),
     }),
     done,
@@ -136,7 +132,8 @@ export const sheetRoom = {
   ),
   'job.fromBook': act(
     'desk',
-    z.strictObject({ orderId: id, bookJobId: id }),
+    /** With a finding the job is the one that mends it. */
+    z.strictObject({ orderId: id, bookJobId: id, findingId: id.nullable().default(null) }),
     z.strictObject({ id, revision, letter: z.string(), lineIds: z.array(id) }),
   ),
   'job.change': act('desk', z.strictObject({ id, revision, change: changeOf(jobFields) }), done),

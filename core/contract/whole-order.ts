@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { atTheDoor, carBrief, customerBrief, declinedWork } from './desk.ts';
+import { measured, mend, urgency } from './finding.ts';
 import { STOP_WHATS } from './held.ts';
 import {
   amount,
@@ -99,7 +100,11 @@ export const finding = z.strictObject({
   id,
   revision,
   text: needed(2000),
-  urgency: z.enum(['unsafe', 'soon', 'watch']),
+  urgency,
+  place: z.string(),
+  part: z.string(),
+  measured: measured.nullable(),
+  mend: mend.nullable(),
   jobId: id.nullable(),
   by: z.string(),
   at: instant,

@@ -5,6 +5,7 @@ import { careHandlers } from './care.ts';
 import { closeOutHandlers } from './close-out.ts';
 import { deskHandlers } from './desk.ts';
 import { findHandlers } from './find.ts';
+import { findingHandlers } from './finding.ts';
 import { jobBookHandlers } from './job-book.ts';
 import { listHandlers } from './lists.ts';
 import { moneyHandlers } from './money.ts';
@@ -26,6 +27,7 @@ export const handlers: Handlers = {
   ...shopHandlers,
   ...deskHandlers,
   ...findHandlers,
+  ...findingHandlers,
   ...sheetHandlers,
   ...yesHandlers,
   ...plateAndOwnerHandlers,

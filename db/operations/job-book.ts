@@ -2,6 +2,7 @@ import { checkProcedure } from '../../core/bench/procedure-check.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import type { BookContent } from '../order/facts.ts';
+import { mendedBy } from '../order/findings.ts';
 import { lastTimes } from '../order/last-times.ts';
 import { signedIn } from '../people.ts';
 import { badInput, notFound, Refusal } from '../refusal.ts';
@@ -102,7 +103,7 @@ export const jobBookHandlers: Handlers = {
     });
     return { id: bookId, versionId, version, warnings: warningsOf(content) };
   },
-  'job.fromBook': async ({ orderId, bookJobId }, context) => {
+  'job.fromBook': async ({ orderId, bookJobId, findingId }, context) => {
     const { content, versionId } = await current(context, bookJobId);
     const rate = await context.tx
       .selectFrom('labour_rate')
@@ -152,6 +153,8 @@ export const jobBookHandlers: Handlers = {
       bearer: '',
       offered: false,
     };
-    return addJob(context, orderId, fields, [labour, ...lines], versionId);
+    const added = await addJob(context, orderId, fields, [labour, ...lines], versionId);
+    if (findingId !== null) await mendedBy(context, orderId, findingId, added.id);
+    return added;
   },
 };

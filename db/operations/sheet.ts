@@ -1,10 +1,11 @@
-import type { Context, Handlers } from '../context.ts';
+import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
+import { mendedBy } from '../order/findings.ts';
 import { wholeOrder } from '../order/whole.ts';
 import { signedIn } from '../people.ts';
 import { badInput, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
-import type { FindingRow, WorkOrderRow } from '../tables.ts';
+import type { WorkOrderRow } from '../tables.ts';
 import { readMileage } from './desk.ts';
 import { givesAway, lineDiscountsFit, sheetDiscountFits } from './discount-right.ts';
 
@@ -34,12 +35,6 @@ const headOf = (row: WorkOrderRow) => ({
   payerId: row.payer_id,
   oldPartsAnswer: row.old_parts_answer,
 });
-
-async function findingRow(context: Context, id: string): Promise<FindingRow> {
-  const finding = await context.tx.selectFrom('finding').selectAll().where('id', '=', id).executeTakeFirst();
-  if (!finding) throw notFound('finding', id);
-  return finding;
-}
 
 export const sheetHandlers: Handlers = {
   'order.get': ({ id }, context) => wholeOrder(context, id),
@@ -122,50 +117,10 @@ export const sheetHandlers: Handlers = {
       ),
     };
   },
-  'finding.add': async ({ orderId, text, urgency }, context) => {
-    await openSheet(context, orderId);
-    const id = newId();
-    await context.write.insert('finding', {
-      id,
-      revision: 1,
-      work_order_id: orderId,
-      text,
-      urgency,
-      job_id: null,
-      person_id: signedIn(context).id,
-      at: context.now,
-      measured: null,
-      place: null,
-      mend: null,
-    });
-    return { id, revision: 1 };
-  },
-  'finding.change': async ({ id, revision, text, urgency, jobId }, context) => {
-    const row = await findingRow(context, id);
-    await openSheet(context, row.work_order_id);
-    if (jobId && (await jobRow(context, jobId)).work_order_id !== row.work_order_id) throw notFound('job', jobId);
-    const patch = {
-      ...(text === undefined ? {} : { text }),
-      ...(urgency === undefined ? {} : { urgency }),
-      ...(jobId === undefined ? {} : { job_id: jobId }),
-    };
-    return {
-      id,
-      revision: await context.write.edit('finding', id, revision, patch, { text, urgency, jobId }, (now) => ({
-        text: now.text,
-        urgency: now.urgency,
-        jobId: now.job_id,
-      })),
-    };
-  },
   'job.add': async ({ orderId, job, lines, findingId }, context) => {
     const added = await addJob(context, orderId, job, lines);
     if (lines.some((line) => line.discount !== null)) await lineDiscountsFit(context, orderId, added.lineIds);
-    if (findingId !== null) {
-      const finding = await findingRow(context, findingId);
-      if (finding.work_order_id !== orderId) throw notFound('finding', findingId);
-      await context.write.update('finding', findingId, { job_id: added.id, revision: finding.revision + 1 });
-    }
+    if (findingId !== null) await mendedBy(context, orderId, findingId, added.id);
     return added;
   },
   'job.change': async ({ id, revision, change }, context) => {

@@ -7,6 +7,7 @@ import type { Context } from '../context.ts';
 import { settingsOf } from '../people.ts';
 import { declinedOfCar } from './declined.ts';
 import { nextOf, stepsOf, stopsOfOrder } from './facts.ts';
+import { findingFieldsOf } from './findings.ts';
 import { type Loaded, loadOrder } from './load.ts';
 import { balanceOf, chargedQuantity, countedMinutes, letterOf, type Reckoned, reckonOrder } from './reckon.ts';
 
@@ -73,8 +74,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
     findings: loaded.findings.map((row) => ({
       id: row.id,
       revision: row.revision,
-      text: row.text,
-      urgency: row.urgency,
+      ...findingFieldsOf(row),
       jobId: row.job_id,
       by: name(row.person_id),
       at: row.at,

@@ -37,6 +37,7 @@ export interface PhotoRow {
   size: number;
   of_what: 'car' | 'finding' | 'step' | 'order' | 'mark';
   of_id: string;
+  step: number | null;
   words: string;
   person_id: string;
   at: number;
@@ -71,6 +72,7 @@ export interface FluidEntryRow {
   step: number | null;
   car_id: string;
   unit: string;
+  serial: string;
   direction: 'in' | 'out';
   fluid: string;
   quantity: number;
@@ -90,6 +92,8 @@ export interface FluidSampleRow {
   step: number | null;
   car_id: string;
   unit: string;
+  serial: string;
+  starts_history: Bit;
   label: string;
   fluid: string;
   distance: number | null;

@@ -102,6 +102,7 @@ export interface FindingRow {
   at: number;
   measured: string | null;
   place: string | null;
+  part: string | null;
   mend: string | null;
 }
 export interface DecisionRow {

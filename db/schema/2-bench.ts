@@ -8,7 +8,8 @@ import { appendOnly } from './append-only.ts';
 const tables = `
 ALTER TABLE finding ADD COLUMN measured TEXT CHECK (measured IS NULL OR json_valid(measured));
 ALTER TABLE finding ADD COLUMN place TEXT;
-ALTER TABLE finding ADD COLUMN mend TEXT;
+ALTER TABLE finding ADD COLUMN part TEXT;
+ALTER TABLE finding ADD COLUMN mend TEXT CHECK (mend IS NULL OR json_valid(mend));
 ALTER TABLE job ADD COLUMN first_job_id TEXT REFERENCES job;
 ALTER TABLE step_done ADD COLUMN wrench_id TEXT REFERENCES wrench;
 ALTER TABLE step_done ADD COLUMN reading TEXT CHECK (reading IS NULL OR json_valid(reading));
@@ -36,7 +37,8 @@ CREATE TABLE photo (
   id TEXT PRIMARY KEY, work_order_id TEXT NOT NULL REFERENCES work_order,
   hash TEXT NOT NULL CHECK (length(hash) = 64), kind TEXT NOT NULL CHECK (kind IN ('jpeg', 'png', 'webp')),
   size INTEGER NOT NULL CHECK (size > 0), of_what TEXT NOT NULL CHECK (of_what IN ('car', 'finding', 'step', 'order', 'mark')),
-  of_id TEXT NOT NULL, words TEXT NOT NULL, person_id TEXT NOT NULL REFERENCES person, at INTEGER NOT NULL
+  of_id TEXT NOT NULL, step INTEGER CHECK ((step IS NULL) = (of_what <> 'step')),
+  words TEXT NOT NULL, person_id TEXT NOT NULL REFERENCES person, at INTEGER NOT NULL
 ) STRICT;
 CREATE INDEX photo_order ON photo (work_order_id);
 CREATE INDEX photo_of ON photo (of_id);
@@ -60,26 +62,31 @@ CREATE INDEX pump_calibration_pump ON pump_calibration (pump_id, at);
 -- append-only; fluid that went in or came out of a unit, or the taking back of such an entry
 CREATE TABLE fluid_entry (
   id TEXT PRIMARY KEY, job_id TEXT NOT NULL REFERENCES job, step INTEGER, car_id TEXT NOT NULL REFERENCES car,
-  unit TEXT NOT NULL, direction TEXT NOT NULL CHECK (direction IN ('in', 'out')), fluid TEXT NOT NULL,
-  quantity INTEGER NOT NULL CHECK (quantity > 0), entered TEXT NOT NULL,
+  unit TEXT NOT NULL CHECK (unit <> ''), serial TEXT NOT NULL,
+  direction TEXT NOT NULL CHECK (direction IN ('in', 'out')), fluid TEXT NOT NULL,
+  quantity INTEGER NOT NULL CHECK (quantity > 0), entered TEXT NOT NULL CHECK (json_valid(entered)),
   strokes INTEGER CHECK (strokes > 0), pump_id TEXT REFERENCES pump,
   undoes TEXT REFERENCES fluid_entry, person_id TEXT NOT NULL REFERENCES person, at INTEGER NOT NULL
 ) STRICT;
 CREATE INDEX fluid_entry_job ON fluid_entry (job_id);
 CREATE INDEX fluid_entry_car ON fluid_entry (car_id, at);
+CREATE INDEX fluid_entry_serial ON fluid_entry (serial, at) WHERE serial <> '';
+CREATE INDEX fluid_entry_out ON fluid_entry (at) WHERE direction = 'out';
 CREATE UNIQUE INDEX fluid_entry_undoes ON fluid_entry (undoes) WHERE undoes IS NOT NULL;
 
 CREATE TABLE fluid_sample (
   id TEXT PRIMARY KEY, revision INTEGER NOT NULL, work_order_id TEXT NOT NULL REFERENCES work_order,
   job_id TEXT REFERENCES job, step INTEGER, car_id TEXT NOT NULL REFERENCES car, unit TEXT NOT NULL CHECK (unit <> ''),
+  serial TEXT NOT NULL, starts_history INTEGER NOT NULL CHECK (starts_history IN (0, 1)),
   label TEXT NOT NULL UNIQUE, fluid TEXT NOT NULL, distance INTEGER CHECK (distance > 0), mileage INTEGER,
   drawn_at INTEGER NOT NULL, drawn_by TEXT NOT NULL REFERENCES person,
   lab TEXT NOT NULL, sent_on TEXT, result_on TEXT,
   result TEXT CHECK (result IS NULL OR json_valid(result)), remark TEXT NOT NULL
 ) STRICT;
-CREATE INDEX fluid_sample_unit ON fluid_sample (unit, drawn_at);
+CREATE INDEX fluid_sample_serial ON fluid_sample (serial, drawn_at) WHERE serial <> '';
+CREATE INDEX fluid_sample_car ON fluid_sample (car_id, drawn_at);
 CREATE INDEX fluid_sample_order ON fluid_sample (work_order_id);
-CREATE INDEX fluid_sample_open ON fluid_sample (sent_on) WHERE result_on IS NULL;
+CREATE INDEX fluid_sample_open ON fluid_sample (drawn_at) WHERE result_on IS NULL;
 
 -- append-only
 CREATE TABLE test_drive (
