@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { bookJobContent } from '../contract/bench.ts';
+import type { bookJobContent } from '../contract/procedure.ts';
 
 type Content = z.input<typeof bookJobContent>;
 type Step = Content['steps'][number];
@@ -105,7 +105,12 @@ export const STARTING_JOBS: readonly Content[] = [
         torque: { what: 'Drain and fill plugs', pattern: 'free', count: 2, stages: [{ Nm: 35 }] },
         fluidIn: { what: 'gear oil 75W-90', quantity: 1100 },
       },
-      { do: 'Undertray on, bag empty; wheels on the floor', second: 'signs', torque: ring('Wheel bolts', 5, [110], 2) },
+      {
+        do: 'Undertray on, bag empty; wheels on the floor',
+        second: 'signs',
+        torque: ring('Wheel bolts', 5, [110], 2),
+        recheckCard: true,
+      },
       {
         do: 'Test drive by the other person; leaks, noise, heat, level',
         second: 'does it',
@@ -186,6 +191,7 @@ export const STARTING_JOBS: readonly Content[] = [
         do: 'Wheels, crosswise, on the floor; re-check card',
         second: 'signs',
         torque: ring('Wheel bolts', 5, [120], 2),
+        recheckCard: true,
       },
       {
         do: 'Test drive by the other person, leak look, level',
@@ -247,6 +253,7 @@ export const STARTING_JOBS: readonly Content[] = [
         do: 'Wheels, crosswise, on the floor; re-check card',
         second: 'signs',
         torque: ring('Wheel bolts', 5, [110], 2),
+        recheckCard: true,
       },
       { do: 'Test drive, bedding in told to the customer', second: 'does it' },
     ]),

@@ -1,14 +1,13 @@
 import { z } from 'zod';
 import { act, ask } from './operation.ts';
+import { bookJobContent, procedureWarning } from './procedure.ts';
 import {
   amount,
   changeOf,
   civilDate,
-  condition,
   done,
   id,
   instant,
-  lineKind,
   needed,
   price,
   quantity,
@@ -17,72 +16,6 @@ import {
   words,
 } from './scalars.ts';
 import { nextMove, openClock } from './whole-order.ts';
-
-/** One step of a job book entry. All figures are the shop's own, with their source named. */
-export const step = z.strictObject({
-  n: z.int().min(1).max(200),
-  do: needed(400),
-  tool: words(120).default(''),
-  hold: words(200).default(''),
-  second: z.enum(['', 'looks', 'holds', 'signs', 'does it']).default(''),
-  care: words(300).default(''),
-  /** 'fill-opened', 'drained': what the order of plugs is checked by. */
-  plug: z.enum(['', 'fill-opened', 'drained']).default(''),
-  torque: z
-    .strictObject({
-      what: words(80).default(''),
-      pattern: z.enum(['ring', 'rows', 'free']),
-      count: z.int().min(1).max(64),
-      sides: z.int().min(1).max(4).default(1),
-      stages: z
-        .array(
-          z.union([
-            z.strictObject({ Nm: z.number().positive().max(5000) }),
-            z.strictObject({ degrees: z.number().positive().max(720) }),
-          ]),
-        )
-        .min(1)
-        .max(6),
-    })
-    .nullable()
-    .default(null),
-  oneTime: z.array(z.strictObject({ part: needed(80), count: z.int().min(1).max(200) })).default([]),
-  fluidIn: z
-    .strictObject({ what: needed(80), quantity })
-    .nullable()
-    .default(null),
-  fluidOut: z
-    .strictObject({ what: needed(80), quantity })
-    .nullable()
-    .default(null),
-  measure: z
-    .strictObject({ what: needed(80), unit: words(10), least: z.number(), most: z.number() })
-    .nullable()
-    .default(null),
-});
-
-export const bookLine = z.strictObject({
-  kind: lineKind,
-  words: needed(300),
-  partNumber: words(40).default(''),
-  condition: condition.nullable().default(null),
-  quantity,
-  unit: words(8).default(''),
-  unitPrice: price.nullable().default(null),
-  unitCost: price.nullable().default(null),
-  supplier: words(80).default(''),
-});
-
-export const bookJobContent = z.strictObject({
-  title: needed(200),
-  car: words(200).default(''),
-  people: z.int().min(1).max(6).default(1),
-  bookHours: quantity,
-  sourceOfFigures: words(300),
-  lines: z.array(bookLine).max(100),
-  steps: z.array(step).max(200),
-  cautions: z.array(words(300)).max(20),
-});
 
 /** What the same job took last times, with its spread and its count. */
 export const lastTimes = z.strictObject({
@@ -132,7 +65,7 @@ export const benchRoom = {
       versionId: id,
       version: z.int(),
       content: bookJobContent,
-      warnings: z.array(z.strictObject({ rule: z.string(), step: z.int() })),
+      warnings: z.array(procedureWarning),
       lastTimes,
     }),
   ),
@@ -149,7 +82,7 @@ export const benchRoom = {
       id,
       versionId: id,
       version: z.int(),
-      warnings: z.array(z.strictObject({ rule: z.string(), step: z.int() })),
+      warnings: z.array(procedureWarning),
     }),
   ),
   'clock.on': act(

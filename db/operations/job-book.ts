@@ -1,7 +1,7 @@
 import { checkProcedure } from '../../core/bench/procedure-check.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
-import type { BookContent } from '../order/facts.ts';
+import { type BookContent, bookContent } from '../order/book-content.ts';
 import { mendedBy } from '../order/findings.ts';
 import { lastTimes } from '../order/last-times.ts';
 import { signedIn } from '../people.ts';
@@ -20,10 +20,10 @@ async function current(context: Context, id: string) {
     .where('book_job.id', '=', id)
     .executeTakeFirst();
   if (!row) throw notFound('book_job', id);
-  return { ...row, content: JSON.parse(row.content) as BookContent };
+  return { ...row, content: bookContent({ id: row.versionId, content: row.content }) };
 }
 
-export const warningsOf = (content: BookContent) => checkProcedure(content.steps, content.sourceOfFigures);
+export const warningsOf = (content: BookContent) => checkProcedure(content);
 
 export const jobBookHandlers: Handlers = {
   'jobBook.list': async (_input, context) => {
@@ -64,7 +64,7 @@ export const jobBookHandlers: Handlers = {
       .where('id', '=', versionId)
       .executeTakeFirst();
     if (!row) throw notFound('book_job_version', versionId);
-    const content = JSON.parse(row.content) as BookContent;
+    const content = bookContent(row);
     return {
       versionId,
       bookJobId: row.book_job_id,

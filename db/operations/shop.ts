@@ -1,5 +1,5 @@
 import { STARTING_JOBS } from '../../core/bench/starting-jobs.ts';
-import { bookJobContent } from '../../core/contract/bench.ts';
+import { bookJobContent } from '../../core/contract/procedure.ts';
 import { hashCode } from '../code.ts';
 import type { Context, Handlers, Settings } from '../context.ts';
 import { newId } from '../id.ts';

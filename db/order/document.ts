@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { stageText } from '../../core/bench/stage.ts';
 import type { atTheDoor } from '../../core/contract/desk.ts';
 import { currencyDigits } from '../../core/money/currency.ts';
 import type { SheetTotals } from '../../core/money/line.ts';
@@ -30,7 +31,7 @@ const SIGNS: Record<string, string> = { USD: 'US$', EUR: '€', GBP: '£' };
 type Door = Partial<z.output<typeof atTheDoor>>;
 
 /** How sums are written on this shop's papers. */
-const currencyOf = (settings: Settings): PaperCurrency => ({
+export const currencyOf = (settings: Settings): PaperCurrency => ({
   code: settings.currency,
   sign: SIGNS[settings.currency] ?? settings.currency,
   digits: currencyDigits(settings.currency) ?? 2,
@@ -274,7 +275,7 @@ export function invoicePaper(
     stepsOf(loaded, job.id).flatMap(({ step, last }) => {
       const final = step.torque?.stages.at(-1);
       if (!step.torque || last?.state !== 'done' || final === undefined) return [];
-      return [{ what: step.torque.what || step.do, figure: 'Nm' in final ? `${final.Nm} N·m` : `+${final.degrees}°` }];
+      return [{ what: step.torque.what || step.do, figure: `${'degrees' in final ? '+' : ''}${stageText(final)}` }];
     }),
   );
   return {

@@ -1,22 +1,18 @@
-import type { z } from 'zod';
 import { missingEntries, type TorqueGroup } from '../../core/bench/torque.ts';
-import type { bookJobContent } from '../../core/contract/bench.ts';
 import { type NextMove, nextMove } from '../../core/order/next.ts';
 import { type Stop, stopsOf } from '../../core/order/stops.ts';
 import { wallToInstant } from '../../core/time/instant.ts';
 import type { Context } from '../context.ts';
+import { bookContent } from './book-content.ts';
 import type { Loaded } from './load.ts';
 import { balanceOf, letterOf, type Reckoned } from './reckon.ts';
-
-export type BookContent = z.output<typeof bookJobContent>;
 
 /** The steps of a job as they stand: the last word on each step of the version the order began with. */
 export function stepsOf(loaded: Loaded, jobId: string) {
   const job = loaded.jobs.find((one) => one.id === jobId);
   const version = loaded.versions.find((one) => one.id === job?.book_job_version_id);
   if (!version) return [];
-  const content = JSON.parse(version.content) as BookContent;
-  return content.steps.map((step) => {
+  return bookContent(version).steps.map((step) => {
     const last = loaded.steps.findLast((row) => row.job_id === jobId && row.step === step.n);
     const { torque } = step;
     const group: TorqueGroup = torque

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { stageText } from '../../core/bench/stage.ts';
 import type { OutputOf } from '../../core/contract/index.ts';
 import { Button } from '../parts/Button.tsx';
 import { Caution } from '../parts/Caution.tsx';
@@ -51,8 +52,7 @@ function entriesOf(step: Step): number {
 }
 
 function figuresOf(step: Step): string {
-  const torque =
-    step.torque?.stages.map((stage) => ('Nm' in stage ? `${stage.Nm}\u00a0N·m` : `${stage.degrees}°`)) ?? [];
+  const torque = step.torque?.stages.map((stage) => stageText(stage).replaceAll(' ', '\u00a0')) ?? [];
   const measure =
     step.measure === null ? [] : [`${step.measure.least}\u2013${step.measure.most}\u00a0${step.measure.unit}`];
   return [...torque, ...measure].join(', ');

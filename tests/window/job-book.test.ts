@@ -45,7 +45,7 @@ test('one-time parts, fluids and measures are read as they are shown', () => {
   expect(fluidText(readFluid('1,35 gear oil'))).toBe('1.35 L gear oil');
   for (const wrong of ['gear oil', '0 L oil', '1.1 L']) expect(readFluid(wrong), wrong).toBeNull();
   const measure = readMeasure('backlash 0.13 to 0.18 mm');
-  expect(measure).toEqual({ what: 'backlash', least: 0.13, most: 0.18, unit: 'mm' });
+  expect(measure).toEqual({ what: 'backlash', least: 0.13, most: 0.18, unit: 'mm', places: 1 });
   expect(measureText(measure)).toBe('backlash 0.13 to 0.18 mm');
   expect(readMeasure('backlash 0.2 to 0.1 mm')).toBeNull();
 });
@@ -55,6 +55,7 @@ test('what a job comes to: hours at the rate, a price of its own, a price from s
   const content = {
     ...{ title: 'x', car: '', people: 1, sourceOfFigures: '', steps: [], cautions: [] },
     bookHours: 2500,
+    finalCheckId: null,
     lines: [
       { ...line, kind: 'part' as const, words: 'own', partNumber: '', quantity: 2000, unitPrice: 1000 },
       { ...line, kind: 'part' as const, words: 'stock', partNumber: 'OR-1', quantity: 3000, unitPrice: null },

@@ -4,7 +4,7 @@ import { Button } from '../../parts/Button.tsx';
 import { t } from '../../words/t.ts';
 import { Pick } from '../book-in/Talk.tsx';
 import { BoltRing } from './BoltRing.tsx';
-import type { Content, Step } from './draft.ts';
+import { type Content, newTorque, type Step } from './draft.ts';
 import {
   fluidText,
   measureText,
@@ -22,7 +22,7 @@ type Torque = NonNullable<Step['torque']>;
 
 const SECONDS = ['', 'looks', 'holds', 'signs', 'does it'] as const;
 const PLUGS = ['', 'fill-opened', 'drained'] as const;
-const PATTERNS = ['ring', 'angles', 'pairs', 'rows', 'free'] as const;
+const PATTERNS = ['ring', 'rows', 'free'] as const;
 
 const withStep = (content: Content, n: number, part: Partial<Step>): Content => ({
   ...content,
@@ -62,7 +62,10 @@ export function StepOpen({ step, of, onMove, onClose, onTakeOut }: Props) {
         value={fluidText(step[name])}
         read={(text, now) => {
           const read = text.trim() === '' ? null : readFluid(text);
-          return text.trim() !== '' && read === null ? null : withStep(now, n, { [name]: read });
+          if (text.trim() !== '' && read === null) return null;
+          if (name === 'fluidOut') return withStep(now, n, { fluidOut: read });
+          const { strokes = null, lastTime = true } = step.fluidIn ?? {};
+          return withStep(now, n, { fluidIn: read && { ...read, strokes, lastTime } });
         }}
         wrong={t('jobBook.fluidWrong')}
       />
@@ -129,10 +132,7 @@ export function StepOpen({ step, of, onMove, onClose, onTakeOut }: Props) {
           {t('jobBook.closeStep')}
         </Button>
         {step.torque === null ? (
-          <Button
-            small
-            onClick={() => set({ torque: newTorque() })}
-          >
+          <Button small onClick={() => set({ torque: newTorque() })}>
             {t('jobBook.torqueAdd')}
           </Button>
         ) : (

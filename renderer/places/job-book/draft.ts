@@ -73,6 +73,19 @@ export const newStep = (words: string): Step => ({
   source: '',
 });
 
+export const newTorque = (): NonNullable<Step['torque']> => ({
+  what: '',
+  pattern: 'ring',
+  count: 4,
+  degrees: [],
+  rows: [],
+  sides: 1,
+  stages: [{ Nm: 1 }],
+  checkRound: false,
+  thread: null,
+  extension: null,
+});
+
 export const newLine = (kind: BookLine['kind'], words: string, quantity: number, unit: string): BookLine => ({
   kind,
   words,

@@ -3,7 +3,7 @@ import type { Step } from './draft.ts';
 
 type Torque = NonNullable<Step['torque']>;
 type Measure = NonNullable<Step['measure']>;
-type Fluid = NonNullable<Step['fluidIn']>;
+type Fluid = NonNullable<Step['fluidOut']>;
 
 const number = (text: string): number => Number(text.replace(',', '.'));
 
@@ -27,7 +27,12 @@ export function readStages(text: string): Torque['stages'] | null {
 
 /** "30, 60, 90°". */
 export const stagesText = (stages: Torque['stages']): string =>
-  stages.map((stage) => ('Nm' in stage ? String(stage.Nm) : `${stage.degrees}°`)).join(', ');
+  stages
+    .map((stage) => {
+      if ('degrees' in stage) return `${stage.degrees}°`;
+      return 'Nm' in stage ? String(stage.Nm) : `${stage.lbfft} lbf·ft`;
+    })
+    .join(', ');
 
 /** "2 plug washer, 1 O-ring"; a part without a figure is one. Null where a count does not fit. */
 export function readOneTime(text: string): Step['oneTime'] | null {
@@ -54,7 +59,7 @@ export function readFluid(text: string): Fluid | null {
     ? null
     : { what: match[2], quantity };
 }
-export const fluidText = (fluid: Step['fluidIn']): string =>
+export const fluidText = (fluid: Fluid | null): string =>
   fluid === null ? '' : `${formatQuantity(fluid.quantity, '.')} L ${fluid.what}`;
 
 /** "backlash 0.13 to 0.18 mm". Null where it does not fit or the most is under the least. */
@@ -64,7 +69,7 @@ export function readMeasure(text: string): Measure | null {
   );
   if (match?.[1] === undefined) return null;
   const [, what, from = '', to = '', unit = ''] = match;
-  const measure = { what, unit, least: number(from), most: number(to) };
+  const measure = { what, unit, least: number(from), most: number(to), places: 1 };
   return measure.most < measure.least ? null : measure;
 }
 export const measureText = (measure: Step['measure']): string =>
