@@ -27,7 +27,7 @@ export function MileageRuler({ visits, again, unit }: Props) {
   const all = [...visits, ...again].map((point) => point.distance);
   if (all.length === 0) return null;
   const span = rulerSpan(Math.min(...all), Math.max(...all));
-  const [start, end] = [56 * scale, width - 30 * scale];
+  const [start, end] = [68 * scale, width - 30 * scale];
   const x = (distance: number) => start + ((distance - span.from) / (span.to - span.from)) * (end - start);
   const step = stepFor(span.to - span.from, Math.max(2, (end - start) / (92 * scale)));
   const ticks = Array.from({ length: Math.floor((span.to - span.from) / step) + 1 }, (_, i) => span.from + i * step);

@@ -68,8 +68,8 @@ export function stepFor(span: number, most: number): number {
  * visits of one year do not crowd at its end; to a round figure above the last.
  */
 export function rulerSpan(least: number, most: number): { readonly from: number; readonly to: number } {
-  const near = most - least < most / 4;
-  const step = stepFor(near ? Math.max(1, most - least) * 2 : most, 10);
+  const near = most > least && most - least < most / 4;
+  const step = stepFor(near ? Math.max(most - least, most / 50) * 2 : most, 10);
   const from = near ? Math.max(0, Math.floor((least - step) / step) * step) : 0;
   return { from, to: Math.max(from + step, Math.ceil((most + step / 2) / step) * step) };
 }
