@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { operations } from '../../core/contract/index.ts';
 import { emptySetUp, errorsOf, type SetUpDraft, setUpOf } from '../../renderer/places/set-up/draft.ts';
+import { refusedAt } from '../../renderer/places/set-up/refused.ts';
 
 /** The least that opens a garage: a name, an hour of work, one person with a code. */
 const least: SetUpDraft = {
@@ -56,4 +57,26 @@ test('the rule of the yes goes over as typed, and figures of a rule not chosen d
 test('printed sentences are lines; a ninth is refused at its field', () => {
   expect(setUpOf({ ...least, notices: 'One.\n\n  Two. ' }).settings.notices).toEqual(['One.', 'Two.']);
   expect(errorsOf({ ...least, notices: 'A line.\n'.repeat(9) })).toEqual({ notices: expect.any(String) });
+});
+
+test('what the shop refuses stands at the field where it was typed', () => {
+  const people = [
+    { id: 'person-1', name: 'Runa', role: 'owner', code: 'runa-4127' },
+    { id: 'person-2', name: '', role: 'desk', code: '' },
+    { id: 'person-3', name: 'Piet', role: 'desk', code: 'piet-1012' },
+  ] as const;
+  const taxes = [{ id: 'tax-4', name: 'Sales tax', rate: '6.25', kinds: ['part'], source: '', checkedOn: '' }] as const;
+  const { errors, elsewhere } = refusedAt(
+    [
+      { path: 'settings.address.1', problem: 'too-long', with: { most: 120 } },
+      { path: 'people.1.name', problem: 'control-character' },
+      { path: 'settings.taxes.0.ratePpm', problem: 'too-much' },
+      { path: 'rates.0.price', problem: 'too-much' },
+      { path: 'bays.0.name', problem: 'missing' },
+    ],
+    { ...least, people, taxes },
+  );
+  // The empty row between is not sent: the second person sent is the third row.
+  expect(Object.keys(errors).toSorted()).toEqual(['address', 'hour', 'person-3 name', 'tax-4 rate']);
+  expect(elsewhere).toEqual([expect.stringContaining('bays.0.name')]);
 });

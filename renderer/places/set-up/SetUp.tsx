@@ -5,7 +5,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { useShop } from '../../state/shop.ts';
 import { useDo } from '../../state/use-do.ts';
-import { errorSentence, problemSentence } from '../../words/error-sentence.ts';
+import { errorSentence } from '../../words/error-sentence.ts';
 import { listWords } from '../../words/list.ts';
 import { t } from '../../words/t.ts';
 import { Talk } from '../book-in/Talk.tsx';
@@ -14,6 +14,7 @@ import { emptySetUp, errorsOf, type SetUpDraft, setUpOf } from './draft.ts';
 import { MoneyRow } from './MoneyRow.tsx';
 import { PapersRow } from './PapersRow.tsx';
 import { PeopleRow } from './PeopleRow.tsx';
+import { refusedAt } from './refused.ts';
 import { WhereRow } from './WhereRow.tsx';
 import { WhoRow } from './WhoRow.tsx';
 import { YesRow } from './YesRow.tsx';
@@ -27,8 +28,13 @@ export function SetUp() {
     emptySetUp(new Intl.DateTimeFormat().resolvedOptions().timeZone),
   );
   const [tried, setTried] = useState(false);
-  const change = (part: Partial<SetUpDraft>) => setDraft((before) => ({ ...before, ...part }));
-  const errors = tried ? errorsOf(draft) : {};
+  const change = (part: Partial<SetUpDraft>) => {
+    setUp.clear();
+    setDraft((before) => ({ ...before, ...part }));
+  };
+  const { error } = setUp;
+  const refused = error?.code === 'bad-input' ? refusedAt(error.fields, draft) : null;
+  const errors = { ...(tried ? errorsOf(draft) : {}), ...refused?.errors };
 
   const go = async () => {
     setTried(true);
@@ -41,7 +47,6 @@ export function SetUp() {
   };
   useKey('Ctrl+Enter', () => void go());
 
-  const { error } = setUp;
   const wrongs = Object.keys(errors).length;
   return (
     <main className="set-up">
@@ -77,9 +82,7 @@ export function SetUp() {
       </div>
       {error === null ? null : (
         <Notice what={t('start.notOpened')}>
-          {error.code === 'bad-input'
-            ? error.fields.map((field) => `${field.path}: ${problemSentence(field.problem, field.with)}`).join('. ')
-            : errorSentence(error)}
+          {refused === null ? errorSentence(error) : refused.elsewhere.join(' ') || t('errors.bad-input')}
         </Notice>
       )}
       <div className="place-foot">

@@ -28,6 +28,7 @@ export function WhoRow({ draft, change, errors }: Props) {
           value={draft.phone}
           onChange={(phone) => change({ phone })}
           maxLength={40}
+          error={errors.phone ?? null}
         />
         <Field
           label={t('start.email')}
@@ -35,21 +36,30 @@ export function WhoRow({ draft, change, errors }: Props) {
           value={draft.email}
           onChange={(email) => change({ email })}
           maxLength={120}
+          error={errors.email ?? null}
         />
       </div>
       <div className="side-by-side">
-        <Field label={t('start.address')} value={draft.address} onChange={(address) => change({ address })} lines={2} />
+        <Field
+          label={t('start.address')}
+          value={draft.address}
+          onChange={(address) => change({ address })}
+          lines={2}
+          error={errors.address ?? null}
+        />
         <Field
           label={t('start.registration')}
           value={draft.registration}
           onChange={(registration) => change({ registration })}
           maxLength={120}
+          error={errors.registration ?? null}
         />
         <Field
           label={t('start.taxNumber')}
           value={draft.taxNumber}
           onChange={(taxNumber) => change({ taxNumber })}
           maxLength={60}
+          error={errors.taxNumber ?? null}
         />
       </div>
     </Talk>

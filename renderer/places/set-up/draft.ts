@@ -86,8 +86,9 @@ export const linesOf = (text: string): string[] =>
     .split('\n')
     .map((line) => line.trim())
     .filter((line) => line !== '');
-const typedTaxes = (draft: SetUpDraft) => draft.taxes.filter((tax) => `${tax.name}${tax.rate}`.trim() !== '');
-const typedPeople = (draft: SetUpDraft) =>
+/** Taxes and people that were typed; a row left empty is none, but the first person is always one. */
+export const typedTaxes = (draft: SetUpDraft) => draft.taxes.filter((tax) => `${tax.name}${tax.rate}`.trim() !== '');
+export const typedPeople = (draft: SetUpDraft) =>
   draft.people.filter((person, at) => at === 0 || `${person.name}${person.code}`.trim() !== '');
 /** A sum as typed in the currency of the draft, or null. */
 export const sum = (text: string, draft: SetUpDraft) => parseMoney(text, currencyDigits(draft.currency) ?? 2);
