@@ -59,7 +59,7 @@ function random(seed: number): () => number {
   };
 }
 
-test(`${KILLS} kills at any moment: nothing answered is lost, nothing half there`, { timeout: 400_000 }, async () => {
+test(`${KILLS} kills at any moment: nothing answered is lost, nothing half there`, { timeout: 1_200_000 }, async () => {
   const garage = await practiceShop();
   const shop = await garage.did('Odile', 'shop.get', {});
   await garage.shop.close();
