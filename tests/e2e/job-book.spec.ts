@@ -38,8 +38,8 @@ test('a job is written by keys, kept with Ctrl Enter, and put on a sheet', async
   await page.getByLabel(t('jobBook.plug')).selectOption('fill-opened');
   await expectAxeClean(page, 'a step open and a warning');
   // The warning mends itself: the fill plug comes before the drain.
-  await page.getByRole('button', { name: t('jobBook.turnRound') }).click();
-  await expect(page.getByRole('button', { name: t('jobBook.turnRound') })).toHaveCount(0);
+  await page.getByRole('button', { name: t('jobBook.mend-move-step') }).click();
+  await expect(page.getByRole('button', { name: t('jobBook.mend-move-step') })).toHaveCount(0);
   // What is still being typed is kept too.
   await field(page, t('jobBook.source')).fill('our own, page 1');
   await page.keyboard.press('Control+Enter');

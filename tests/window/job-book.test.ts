@@ -30,6 +30,9 @@ test('rounds are read in N·m and degrees and come back the same', () => {
   expect(stagesText(stages ?? [])).toBe('30, 60, 90°');
   expect(newtonMetres(stages ?? [])).toBe('30, 60\u00a0N·m, 90°');
   expect(poundFeet(stages ?? [])).toBe('22, 44, 90°\u00a0lbf·ft');
+  const both = readStages('40 N·m (30 lbf·ft); 22 lbf·ft; 90°');
+  expect(both).toEqual([{ Nm: 40, lbfft: 30 }, { lbfft: 22 }, { degrees: 90 }]);
+  expect(readStages(stagesText(both ?? []))).toEqual(both);
   for (const wrong of ['', 'tight', '30, tight', '0', '6000', '800°', '1, 2, 3, 4, 5, 6, 7'])
     expect(readStages(wrong), wrong).toBeNull();
 });
@@ -56,6 +59,7 @@ test('what a job comes to: hours at the rate, a price of its own, a price from s
     ...{ title: 'x', car: '', people: 1, sourceOfFigures: '', steps: [], cautions: [] },
     bookHours: 2500,
     finalCheckId: null,
+    after: [],
     lines: [
       { ...line, kind: 'part' as const, words: 'own', partNumber: '', quantity: 2000, unitPrice: 1000 },
       { ...line, kind: 'part' as const, words: 'stock', partNumber: 'OR-1', quantity: 3000, unitPrice: null },

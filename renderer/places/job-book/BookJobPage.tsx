@@ -40,6 +40,7 @@ export function BookJobPage({ kept }: Props) {
   const content = draft?.content ?? kept?.content ?? EMPTY_JOB;
   const warnings = checkProcedure(content);
   const mend = mends(warnings);
+  const keeps = mends(warnings.filter((warning) => warning.keepsFromBench));
   const changed = draft !== undefined;
   const meanwhile = draft !== undefined && draft.basedOn !== version;
 
@@ -144,7 +145,7 @@ export function BookJobPage({ kept }: Props) {
           <div className="foot-actions">
             {kept === null || putting ? null : (
               <Button
-                held={changed ? t('jobBook.putOnHeld') : mend > 0 ? t('jobBook.toMend', { n: mend }) : null}
+                held={changed ? t('jobBook.putOnHeld') : keeps > 0 ? t('jobBook.toMend', { n: keeps }) : null}
                 onClick={() => setPutting(true)}
               >
                 {t('jobBook.putOn')}

@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { requiredEntries } from '../../../core/bench/torque.ts';
 import { Button } from '../../parts/Button.tsx';
+import { Tick } from '../../parts/Tick.tsx';
 import { t } from '../../words/t.ts';
 import { Pick } from '../book-in/Talk.tsx';
 import { BoltRing } from './BoltRing.tsx';
@@ -87,6 +88,14 @@ export function StepOpen({ step, of, onMove, onClose, onTakeOut }: Props) {
         {words('hold', 200)}
         {words('care', 300)}
         {words('tool', 120)}
+        <Labelled label={t('jobBook.stepSource')}>
+          <JobCell
+            label={t('jobBook.stepSource')}
+            value={step.source}
+            read={(text, now) => (text.length > 300 ? null : withStep(now, n, { source: text }))}
+            wrong={t('shop.wordsWrong')}
+          />
+        </Labelled>
         <Labelled label={t('jobBook.oneTimeParts')}>
           <JobCell
             label={t('jobBook.oneTimeParts')}
@@ -125,6 +134,13 @@ export function StepOpen({ step, of, onMove, onClose, onTakeOut }: Props) {
             wrong={t('jobBook.measureWrong')}
           />
         </Labelled>
+      </div>
+      <div className="book-step-ticks">
+        {(['photoWanted', 'recheckCard'] as const).map((name) => (
+          <Tick key={name} ticked={step[name]} onTick={(ticked) => set({ [name]: ticked })}>
+            {t(`jobBook.${name}`)}
+          </Tick>
+        ))}
       </div>
       {step.torque === null ? null : <TorquePart n={n} torque={step.torque} />}
       <div className="book-step-acts">

@@ -1,9 +1,29 @@
-import type { checkProcedure } from '../../../core/bench/procedure-check.ts';
-import { t, tMaybe } from '../../words/t.ts';
-import { moved } from './draft.ts';
+import type { checkProcedure, Mend } from '../../../core/bench/procedure-check.ts';
+import { t } from '../../words/t.ts';
+import { type Content, moved, newLine } from './draft.ts';
 import { useJob } from './writing-job.tsx';
 
 export type Warnings = ReturnType<typeof checkProcedure>;
+
+/** The job with one thing put right; a source is named by a person, so it stays as it is. */
+function mended(content: Content, mend: Mend): Content {
+  switch (mend.what) {
+    case 'move-step':
+      return { ...content, steps: moved(content.steps, mend.step - 1, mend.to - 1) };
+    case 'add-new-parts':
+      return {
+        ...content,
+        lines: [...content.lines, { ...newLine('part', mend.part, mend.count * 1000, ''), condition: 'new' }],
+      };
+    case 'add-recheck-card':
+      return {
+        ...content,
+        steps: content.steps.map((step) => (step.n === mend.step ? { ...step, recheckCard: true } : step)),
+      };
+    case 'name-source':
+      return content;
+  }
+}
 
 interface Props {
   readonly warnings: Warnings;
@@ -13,14 +33,8 @@ interface Props {
 
 /** What is wrong with the procedure, on top, each with its step and, where there is one, the mend. */
 export function WhatIsWrong({ warnings, onStep, onSource }: Props) {
-  const { content, change } = useJob();
+  const { change } = useJob();
   if (warnings.length === 0) return null;
-  /** The fill plug, that is loosened only later, comes before the step that drains. */
-  const turnRound = (n: number) =>
-    change?.((now) => {
-      const fill = now.steps.findIndex((step) => step.plug === 'fill-opened' && step.n > n);
-      return { ...now, steps: moved(now.steps, fill, n - 1) };
-    });
   const sourceless = warnings.filter((warning) => warning.rule === 'torque-without-source');
   const rest = warnings.filter((warning) => warning.rule !== 'torque-without-source');
   return (
@@ -32,16 +46,16 @@ export function WhatIsWrong({ warnings, onStep, onSource }: Props) {
         <b>{t('jobBook.wrongHead', { n: rest.length + (sourceless.length > 0 ? 1 : 0) })}</b>
       </p>
       <ul>
-        {rest.map(({ rule, step }) => (
-          <li key={`${rule} ${step}`}>
-            <StepLink n={step} onStep={onStep} /> {tMaybe(`jobBook.${rule}`) ?? rule}{' '}
-            {rule === 'drain-before-fill' &&
-            change !== null &&
-            content.steps.some((one) => one.plug === 'fill-opened' && one.n > step) ? (
-              <button type="button" className="link" onClick={() => turnRound(step)}>
-                {t('jobBook.turnRound')}
+        {rest.map(({ rule, step, mend }) => (
+          <li key={`${rule} ${step} ${mend?.what === 'add-new-parts' ? mend.part : ''}`}>
+            <StepLink n={step} onStep={onStep} /> {t(`jobBook.${rule}`)}{' '}
+            {mend === null || change === null ? null : (
+              <button type="button" className="link" onClick={() => change((now) => mended(now, mend))}>
+                {mend.what === 'add-new-parts'
+                  ? t('jobBook.mend-add-new-parts', { count: mend.count, part: mend.part })
+                  : t(`jobBook.mend-${mend.what}`)}
               </button>
-            ) : null}
+            )}
           </li>
         ))}
         {sourceless.length === 0 ? null : (
@@ -55,7 +69,7 @@ export function WhatIsWrong({ warnings, onStep, onSource }: Props) {
             {t('jobBook.torque-without-source')}{' '}
             {change === null ? null : (
               <button type="button" className="link" onClick={onSource}>
-                {t('jobBook.toSource')}
+                {t('jobBook.mend-name-source')}
               </button>
             )}
           </li>

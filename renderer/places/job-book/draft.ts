@@ -39,6 +39,7 @@ export const EMPTY_JOB: Content = {
   steps: [],
   cautions: [],
   finalCheckId: null,
+  after: [],
 };
 
 /** Steps in their order, numbered anew from 1. */

@@ -1,3 +1,4 @@
+import { stageText } from '../../../core/bench/stage.ts';
 import { formatQuantity, parseQuantity } from '../../../core/measure/quantity.ts';
 import type { Step } from './draft.ts';
 
@@ -7,32 +8,43 @@ type Fluid = NonNullable<Step['fluidOut']>;
 
 const number = (text: string): number => Number(text.replace(',', '.'));
 
-/** Rounds as typed: "30, 60, 85" or "40; 90°". Null where one is no figure, or there are none or more than six. */
+/**
+ * Rounds as typed: "30, 60, 85" in N·m, "22 lbf·ft", "40 N·m (30 lbf·ft)" where the source prints both, "90°". Null where
+ * one is no figure, or there are none or more than six.
+ */
 export function readStages(text: string): Torque['stages'] | null {
-  const parts = text
-    .split(/;|,\s+|\s+(?=\d)/)
+  const stages = text
+    .split(/;|,\s+/)
     .map((part) => part.trim())
-    .filter((part) => part !== '');
-  const stages = parts.map((part) => {
-    const match = /^(\d{1,4}(?:[.,]\d{1,2})?)\s*(°|deg|N·m|Nm)?$/i.exec(part);
-    const figure = number(match?.[1] ?? '');
-    if (match === null || !(figure > 0)) return null;
-    const angle = match[2] === '°' || match[2]?.toLowerCase() === 'deg';
-    if (figure > (angle ? 720 : 5000)) return null;
-    return angle ? { degrees: figure } : { Nm: figure };
-  });
+    .filter((part) => part !== '')
+    .map(readStage);
   const good = stages.filter((stage) => stage !== null);
   return good.length !== stages.length || good.length === 0 || good.length > 6 ? null : good;
 }
 
-/** "30, 60, 90°". */
+const FIGURE = String.raw`(\d{1,4}(?:[.,]\d{1,2})?)`;
+const FEET = '(?:lbf·ft|lbf ?ft|ft·lbf)';
+const ANGLE = new RegExp(`^${FIGURE}\\s*(?:°|deg)$`, 'i');
+const FEET_ALONE = new RegExp(`^${FIGURE}\\s*${FEET}$`, 'i');
+const METRES = new RegExp(`^${FIGURE}\\s*(?:N·m|Nm)?(?:\\s*\\(${FIGURE}\\s*${FEET}\\))?$`, 'i');
+
+function readStage(text: string): Torque['stages'][number] | null {
+  const within = (figure: number, most: number) => figure > 0 && figure <= most;
+  const angle = number(ANGLE.exec(text)?.[1] ?? '0');
+  if (angle !== 0) return within(angle, 720) ? { degrees: angle } : null;
+  const feet = number(FEET_ALONE.exec(text)?.[1] ?? '0');
+  if (feet !== 0) return within(feet, 3700) ? { lbfft: feet } : null;
+  const match = METRES.exec(text);
+  const Nm = number(match?.[1] ?? '0');
+  if (!within(Nm, 5000)) return null;
+  if (match?.[2] === undefined) return { Nm };
+  const lbfft = number(match[2]);
+  return within(lbfft, 3700) ? { Nm, lbfft } : null;
+}
+
+/** "30, 60, 90°"; with its unit where it is not N·m alone. */
 export const stagesText = (stages: Torque['stages']): string =>
-  stages
-    .map((stage) => {
-      if ('degrees' in stage) return `${stage.degrees}°`;
-      return 'Nm' in stage ? String(stage.Nm) : `${stage.lbfft} lbf·ft`;
-    })
-    .join(', ');
+  stages.map((stage) => ('Nm' in stage && !('lbfft' in stage) ? String(stage.Nm) : stageText(stage))).join(', ');
 
 /** "2 plug washer, 1 O-ring"; a part without a figure is one. Null where a count does not fit. */
 export function readOneTime(text: string): Step['oneTime'] | null {
