@@ -11,7 +11,6 @@ export const stock = {
   bin: 'Bin',
   noBin: 'No bin yet',
   binsOf: 'Bins {name}',
-  part: 'Part',
   number: 'Number',
   words_: 'What it is',
   onTheShelf: 'on the shelf',
@@ -43,7 +42,6 @@ export const stock = {
   costUnread: 'A sum, such as 12.50.',
   // A part opened.
   close: 'Close',
-  about: 'About it',
   unit: 'Unit',
   price: 'Price, each',
   priceUnread: 'A sum, such as 9.20.',
@@ -64,7 +62,6 @@ export const stock = {
   onHandNow: 'There now',
   costNow: 'Cost, each',
   keepIt: 'Add it',
-  added: '{words} stands in stock.',
   oneTimeTick: 'Never used again once it was fitted',
   which: 'Which part',
   whichNeeded: 'Pick a part that stands in stock, or add it first.',
