@@ -14,6 +14,7 @@ const KEYS = [
   ['Page Down', 'keys.weekOn'],
   ['Tab', 'keys.nextCell'],
   ['Enter', 'keys.nextLine'],
+  ['Shift Enter', 'keys.lineAbove'],
   ['Alt J', 'keys.newJob'],
   ['Alt Y', 'keys.recordYes'],
   ['Y  N  L', 'keys.answers'],

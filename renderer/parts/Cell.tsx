@@ -21,8 +21,8 @@ interface Props {
   readonly readOnly?: boolean;
   /** What stands there when nobody types, such as "6.2 h" for 6.2. */
   readonly rest?: string;
-  /** Enter: after saving, on to the next line. */
-  readonly onEnter?: () => void;
+  /** Enter saves and goes on to the cell below of the same column, Shift Enter to the one above. */
+  readonly column?: string;
   /** As one types: sums elsewhere follow. */
   readonly onTyping?: (text: string) => void;
   /** Who else is in it. */
@@ -98,8 +98,10 @@ export function Cell(props: Props) {
       event.stopPropagation();
     } else if (event.key === 'Enter' && !event.ctrlKey && !event.metaKey) {
       event.preventDefault();
-      event.currentTarget.blur();
-      props.onEnter?.();
+      const next = inColumn(event.currentTarget, event.shiftKey ? -1 : 1);
+      if (next === null) event.currentTarget.blur();
+      else next.focus();
+      if (next instanceof HTMLInputElement) next.select();
     }
   };
 
@@ -122,6 +124,7 @@ export function Cell(props: Props) {
         value={shown}
         autoComplete="off"
         maxLength={SIGNS_MOST}
+        data-column={props.column}
         onFocus={() => {
           if (!readOnly) setTyping(true);
         }}
@@ -150,6 +153,14 @@ export function Cell(props: Props) {
       )}
     </span>
   );
+}
+
+/** The cell so many lines further in the column, or the line that stands open for typing; null past either end. */
+function inColumn(here: HTMLInputElement, step: 1 | -1): HTMLElement | null {
+  const { column } = here.dataset;
+  if (column === undefined) return null;
+  const all = [...document.querySelectorAll<HTMLElement>(`[data-column="${column}"], [data-column="open"]`)];
+  return all[all.indexOf(here) + step] ?? null;
 }
 
 /** What did not fit, as a sentence. */

@@ -54,6 +54,7 @@ export function LineRow({ order, line, locked }: Props) {
       <span className="ln-words">
         <SheetCell
           label={t('sheet.cellWords')}
+          column="words"
           value={line.words}
           revision={line.revision}
           locked={locked}
@@ -68,6 +69,7 @@ export function LineRow({ order, line, locked }: Props) {
       ) : (
         <SheetCell
           label={t('sheet.cellQuantity', { words: line.words })}
+          column="quantity"
           value={quantityOf({ ...line })}
           revision={line.revision}
           locked={locked}
@@ -78,6 +80,7 @@ export function LineRow({ order, line, locked }: Props) {
       )}
       <SheetCell
         label={t('sheet.cellPrice', { words: line.words })}
+        column="price"
         value={amountText(line.unitPrice, writing)}
         revision={line.revision}
         locked={locked || line.unitPrice === null}

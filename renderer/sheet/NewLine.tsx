@@ -68,6 +68,7 @@ export function NewLine({ job }: { readonly job: Job }) {
     >
       <input
         ref={first}
+        data-column="open"
         value={words}
         aria-label={t('sheet.newWords', { letter: job.letter })}
         placeholder={t('sheet.addTo', { letter: job.letter })}

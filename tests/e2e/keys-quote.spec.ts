@@ -21,13 +21,16 @@ test('the swap from the job book: priced, discounted, quoted and said yes to, wi
   await expect(page.getByRole('textbox', { name: t('sheet.jobTitle', { letter: 'A' }) })).toHaveValue(SWAP_TITLE);
   keys.report('the swap on the sheet', 87);
 
-  for (const [words, price] of Object.entries(SWAP_PRICES).reverse()) {
-    await keys.to(field(page, t('sheet.cellPrice', { words })), 'Shift+Tab');
-    await keys.over(price);
+  // From the foot of the sheet up its column of prices, line by line.
+  const prices = Object.entries(SWAP_PRICES).reverse();
+  await keys.to(field(page, t('sheet.cellPrice', { words: prices[0]?.[0] ?? '' })), 'Shift+Tab');
+  for (const [words, price] of prices) {
+    await expect(field(page, t('sheet.cellPrice', { words }))).toBeFocused();
+    await keys.type(price);
+    await keys.press('Shift+Enter');
   }
-  await keys.press('Tab');
   await expectOnSheet(page, SWAP);
-  keys.report('and priced', 170);
+  keys.report('and priced', 136);
 
   await keys.press('Alt+j');
   await keys.to(field(page, t('sheet.discountNew')));
@@ -47,7 +50,7 @@ test('the swap from the job book: priced, discounted, quoted and said yes to, wi
   await expect(
     page.getByRole('button', { name: t('sheet.paper-quote', { number: 300, version: 1 }), exact: true }),
   ).toBeVisible();
-  keys.report('and quoted', 199);
+  keys.report('and quoted', 171);
 
   await keys.press('Alt+y');
   const form = page.getByRole('form', { name: t('decision.title') });
@@ -58,7 +61,7 @@ test('the swap from the job book: priced, discounted, quoted and said yes to, wi
   await keys.press('Control+Enter');
   await expect(form).toBeHidden();
   await expect(sheetOf(page)).toContainText(t('sheet.covers', { letters: 'A' }));
-  keys.report('and said yes to', 214);
+  keys.report('and said yes to', 194);
 
   const order = await garage.order(id);
   expect(order.decisions).toMatchObject([{ way: 'phone', words: 'Go ahead.', ceiling: 343_141, quoteNumber: 300 }]);

@@ -9,6 +9,7 @@ export const keys = {
   rows: 'row above, row below',
   nextCell: 'next cell on the sheet',
   nextLine: 'next line',
+  lineAbove: 'line above',
   newJob: 'new job',
   recordYes: 'record a yes',
   print: 'print',
