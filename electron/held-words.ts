@@ -32,6 +32,7 @@ const SENTENCES: Readonly<Record<HeldWhat, string>> = {
   'hold-point': 'step {step} holds: {hold}',
   'second-is-first': 'the second person must be somebody else',
   'more-than-issued': 'that is more than was issued and is not back yet: {left}',
+  'photo-not-printable': 'a WebP picture cannot be printed: keep it as JPEG or PNG',
   'no-invoice-yet': 'there is no invoice yet: take it as a deposit',
   'more-than-open': 'only {open} is open',
   'more-than-held': 'only {held} is held for the customer',

@@ -51,6 +51,11 @@ const SENTENCES: Readonly<Record<Problem, string>> = {
   'signature-needed': 'needs a signature',
   'more-than-billed': 'is more than the {left} that stand on the invoice',
   'more-than-nothing': 'has to be more than nothing',
+  'not-a-photo': 'is no JPEG, PNG or WebP picture that can be shown',
+  'photo-too-large': 'is larger than {most} MB',
+  'not-calibrated': 'was never measured: pump into a measure first and write down strokes and litres',
+  'undone-already': 'was taken back already',
+  'not-measured-here': 'is a figure where the list measures nothing',
 };
 
 /** One problem in words; a check without a name of its own speaks for itself. */

@@ -73,6 +73,4 @@ export const checkRoom = {
     z.strictObject({ id, findings: z.array(z.strictObject({ item: z.int(), findingId: id })) }),
   ),
   'check.list': ask('crew', z.strictObject({ orderId: id }), z.strictObject({ rows: z.array(checkDone) })),
-  /** What was seen, for the customer, as a PDF with the photos that are to be printed. Made on demand, in no series. */
-  'check.paper': ask('crew', z.strictObject({ id }), z.strictObject({ name: z.string(), base64: z.string() })),
 };

@@ -40,6 +40,7 @@ export const HELD = {
   'hold-point': ['step', 'hold'],
   'second-is-first': [],
   'more-than-issued': ['left'],
+  'photo-not-printable': [],
   // Money.
   'no-invoice-yet': [],
   'more-than-open': ['open'],

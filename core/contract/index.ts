@@ -1,10 +1,14 @@
 import type { z } from 'zod';
 import { benchRoom } from './bench.ts';
 import { bookingRoom } from './booking.ts';
+import { checkRoom } from './check.ts';
 import { closeOutRoom } from './close-out.ts';
 import { deskRoom } from './desk.ts';
+import { fluidRoom } from './fluid.ts';
 import { moneyRoom } from './money.ts';
+import { photoRoom } from './photo.ts';
 import { quotesRoom } from './quotes.ts';
+import { sampleRoom } from './sample.ts';
 import { sheetRoom } from './sheet.ts';
 import { shopRoom } from './shop.ts';
 import { shopListsRoom } from './shop-lists.ts';
@@ -22,6 +26,10 @@ export const operations = {
   ...benchRoom,
   ...stockRoom,
   ...shopListsRoom,
+  ...photoRoom,
+  ...fluidRoom,
+  ...sampleRoom,
+  ...checkRoom,
 };
 
 export type Operations = typeof operations;

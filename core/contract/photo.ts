@@ -4,6 +4,8 @@ import { done, id, instant, revision, words } from './scalars.ts';
 
 /** The largest photo that is taken, in bytes. */
 export const PHOTO_MOST = 8_000_000;
+/** The most pixels that it may have, so that whoever shows it has the memory for it. */
+export const PHOTO_MOST_PIXELS = 100_000_000;
 
 /** What a photo is of. A step is named by its job and its number. */
 export const photoOf = z.union([
@@ -60,10 +62,4 @@ export const photoRoom = {
   'photo.print': act('crew', z.strictObject({ id, revision, printed: z.boolean() }), done),
   /** No longer shown; the file stays. */
   'photo.takeOut': act('crew', z.strictObject({ id, revision, takenOut: z.boolean() }), done),
-  /** The photos of an order that are to be printed, as a PDF with their words. Made on demand, in no series. */
-  'photo.paper': ask(
-    'crew',
-    z.strictObject({ orderId: id }),
-    z.strictObject({ name: z.string(), base64: z.string(), photos: z.int() }),
-  ),
 };

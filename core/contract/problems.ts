@@ -54,6 +54,11 @@ export const PROBLEMS = {
   'signature-needed': [],
   'more-than-billed': ['left'],
   'more-than-nothing': [],
+  'not-a-photo': [],
+  'photo-too-large': ['most'],
+  'not-calibrated': [],
+  'undone-already': [],
+  'not-measured-here': [],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type Problem = keyof typeof PROBLEMS;

@@ -98,12 +98,6 @@ export const sampleRoom = {
     ]),
     z.strictObject({ rows: z.array(sampleRow) }),
   ),
-  /** The lines of the label, and the label as a PDF of 90 x 50 mm. */
-  'sample.label': ask(
-    'crew',
-    z.strictObject({ id }),
-    z.strictObject({ name: z.string(), lines: z.array(z.string()), base64: z.string() }),
-  ),
   /**
    * The history of the unit that a sample was drawn from, up to that sample: it goes with the serial, and without one with
    * the name on this car; it starts anew where the unit was changed. A hint with its count, never a verdict.

@@ -6,6 +6,7 @@ import { shopPaths } from '../file/folder.ts';
 import { thinCopies } from '../file/thin-copies.ts';
 import { badInput } from '../refusal.ts';
 import { verify } from '../verify.ts';
+import { verifyPhotos } from '../verify-photos.ts';
 
 export const careHandlers: Handlers = {
   'care.copy': async ({ to }, context) => {
@@ -22,7 +23,11 @@ export const careHandlers: Handlers = {
     if (to === '') thinCopies(own);
     return { name, path, trail, bytes };
   },
-  'care.verify': (_input, context) => verify(context.tx),
+  'care.verify': async (_input, context) => {
+    const { checked, faults } = await verify(context.tx);
+    const all = [...faults, ...(await verifyPhotos(context.tx, context.folder))];
+    return { sound: all.length === 0, checked, faults: all };
+  },
   'trail.list': async ({ before, most }, context) => {
     const rows = await context.tx
       .selectFrom('trail')

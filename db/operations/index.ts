@@ -2,18 +2,22 @@ import type { Handlers } from '../context.ts';
 import { benchHandlers } from './bench.ts';
 import { bookingHandlers } from './booking.ts';
 import { careHandlers } from './care.ts';
+import { checkHandlers } from './check.ts';
 import { closeOutHandlers } from './close-out.ts';
 import { deskHandlers } from './desk.ts';
 import { findHandlers } from './find.ts';
 import { findingHandlers } from './finding.ts';
+import { fluidHandlers } from './fluid.ts';
 import { jobBookHandlers } from './job-book.ts';
 import { listHandlers } from './lists.ts';
 import { moneyHandlers } from './money.ts';
 import { paperListHandlers } from './paper-lists.ts';
 import { paperHandlers } from './papers.ts';
 import { paymentHandlers } from './payment.ts';
+import { photoHandlers } from './photo.ts';
 import { plateAndOwnerHandlers } from './plate-and-owner.ts';
 import { quoteHandlers } from './quotes.ts';
+import { sampleHandlers } from './sample.ts';
 import { sheetHandlers } from './sheet.ts';
 import { shopHandlers } from './shop.ts';
 import { shopListsHandlers } from './shop-lists.ts';
@@ -46,4 +50,8 @@ export const handlers: Handlers = {
   ...careHandlers,
   ...stockListHandlers,
   ...shopListsHandlers,
+  ...photoHandlers,
+  ...fluidHandlers,
+  ...sampleHandlers,
+  ...checkHandlers,
 };

@@ -9,15 +9,7 @@ const washer = { kind: 'part' as const, words: 'Washer', quantity: 2000, unitPri
 export const NOT_YET: readonly string[] = [
   'wrench',
   'torque_entry',
-  'photo',
-  'photo_use',
-  'pump',
-  'pump_calibration',
-  'fluid_entry',
-  'fluid_sample',
   'test_drive',
-  'check_list',
-  'check_done',
   'quarantine',
   'absence',
   'car_mark',
@@ -70,6 +62,7 @@ export async function fillEveryTable(garage: PracticeShop): Promise<void> {
   const drawn = { jobId: job.id, lineId: job.lineIds[1] ?? null, partId: part.id };
   await garage.did('Runa', 'part.issue', { ...drawn, quantity: 2000 });
   await garage.did('Runa', 'step.tick', { jobId: fromBook.id, n: 1, state: 'done' });
+  await writeDownAtTheBench(garage, id, fromBook.id);
   await garage.did('Runa', 'clock.on', { jobId: job.id });
   garage.now = at('2026-03-10T09:00');
   await garage.did('Runa', 'clock.off', {});
@@ -94,4 +87,28 @@ export async function fillEveryTable(garage: PracticeShop): Promise<void> {
     lines: [credited],
   });
   await garage.did('Piet', 'clock.on', { jobId: null, kind: 'break' });
+}
+
+/** One black pixel. */
+const PIXEL = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg==';
+
+/** A photo, oil out and in, a sample sent and answered, a walk-round. */
+async function writeDownAtTheBench(garage: PracticeShop, orderId: string, jobId: string): Promise<void> {
+  const step = { what: 'step' as const, id: jobId, step: 1 };
+  await garage.did('Runa', 'photo.keep', { orderId, of: step, words: 'Magnet', base64: PIXEL });
+  const calibration = { strokes: 53, quantity: 1060 };
+  const pump = await garage.did('Runa', 'pump.add', { name: 'Blue pump', calibration });
+  const oil = { unit: { name: 'Rear axle', serial: 'RD-4127' }, fluid: 'Gear oil' };
+  const pumped = { strokes: 20, pumpId: pump.id };
+  const wrong = await garage.did('Runa', 'fluid.record', { ...oil, jobId, step: 1, direction: 'in', amount: pumped });
+  await garage.did('Runa', 'fluid.undo', { id: wrong.id });
+  const sample = await garage.did('Runa', 'sample.draw', { ...oil, orderId, jobId, step: 1, distance: 20_000 });
+  await garage.did('Runa', 'sample.send', { id: sample.id, revision: 1, lab: 'Fennick', on: '2026-03-10' });
+  await garage.did('Desk', 'sample.result', {
+    ...{ id: sample.id, revision: 2, on: '2026-03-10', remark: 'Fine.' },
+    result: { metals: [{ element: 'Fe', ppm: 120_000 }] },
+  });
+  const list = { title: 'Walk-round', kind: 'walk-round' as const, items: [{ words: 'Wipers' }] };
+  const { id: checkListId } = await garage.did('Desk', 'checkList.add', list);
+  await garage.did('Runa', 'check.record', { orderId, checkListId, answers: [{ item: 0, seen: 'watch' }] });
 }

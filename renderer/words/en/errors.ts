@@ -72,4 +72,9 @@ export const errors = {
   'problem-signature-needed': 'needs a signature',
   'problem-more-than-billed': 'is more than stands on the invoice',
   'problem-more-than-nothing': 'has to be more than nothing',
+  'problem-not-a-photo': 'is not a JPEG, PNG or WebP picture that can be shown',
+  'problem-photo-too-large': 'is larger than {most} MB: take it smaller',
+  'problem-not-calibrated': 'was never measured: pump into a measure first and write down strokes and litres',
+  'problem-undone-already': 'was taken back already',
+  'problem-not-measured-here': 'is a figure where the list measures nothing',
 } as const;

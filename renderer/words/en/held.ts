@@ -30,6 +30,7 @@ export const held = {
   'hold-point': 'Step {step} holds: {hold}.',
   'second-is-first': 'The second person must be somebody else.',
   'more-than-issued': 'That is more than was drawn and is not back yet.',
+  'photo-not-printable': 'A WebP picture cannot be printed. Take it as JPEG or PNG.',
   'no-invoice-yet': 'There is no invoice yet. Take it as a deposit.',
   'more-than-open': 'Only {open} is open.',
   'more-than-held': 'Only {held} is held for the customer.',
