@@ -1,3 +1,5 @@
+import { requiredEntries } from '../core/bench/torque.ts';
+import { groupOf } from '../core/bench/torque-group.ts';
 import { PEOPLE, type StockIds } from './garage.ts';
 import type { Story } from './story.ts';
 import { labour, Visit } from './visit.ts';
@@ -135,12 +137,13 @@ async function tick(story: Story, bookId: string, jobId: string, n: number): Pro
   const { content } = await story.did('Runa', 'jobBook.get', { id: bookId });
   const step = content.steps.find((one) => one.n === n);
   const torque = step?.torque ?? null;
+  if (torque !== null)
+    await story.did('Runa', 'torque.make', { jobId, step: n, touch: 0, count: requiredEntries(groupOf(torque)) });
   const nessa = PEOPLE.find((person) => person.name === 'Nessa');
   await story.did('Runa', 'step.tick', {
     jobId,
     n,
     state: 'done',
-    entered: torque === null ? 0 : torque.count * torque.sides * torque.stages.length,
     second: step?.second && nessa ? { personId: story.personId('Nessa'), code: nessa.code } : null,
   });
 }

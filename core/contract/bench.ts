@@ -110,8 +110,8 @@ export const benchRoom = {
       n: z.int(),
       state: z.enum(['done', 'not-needed', 'failed', 'open']),
       why: words(300).default(''),
-      /** Torque entries made so far; done needs all of them. */
-      entered: z.int().min(0).max(2000).default(0),
+      /** What was measured, one figure a place. */
+      reading: z.array(z.number()).max(16).default([]),
       second: z
         .strictObject({ personId: id, code: z.string().max(40) })
         .nullable()

@@ -16,6 +16,7 @@ import { stockRoom } from './stock.ts';
 
 /** Every operation of the program. Every door goes through this map. */
 export const operations = {
+import { torqueRoom } from './torque.ts';
   ...shopRoom,
   ...deskRoom,
   ...sheetRoom,
@@ -32,6 +33,7 @@ export const operations = {
   ...checkRoom,
 };
 
+  ...torqueRoom,
 export type Operations = typeof operations;
 export type OperationName = keyof Operations;
 /** What a caller hands in. */

@@ -75,7 +75,14 @@ export const stepState = z.strictObject({
   secondBy: z.string().nullable(),
   at: instant.nullable(),
   why: z.string(),
+  /** Torque entries that stand. */
   entered: z.int(),
+  /** It was keyed in later, from paper: by whom; '' where it was not. */
+  lateBy: z.string(),
+  /** What was measured, one figure a place. */
+  reading: z.array(z.number()),
+  /** The wrench of the torque entries; '' where none was named. */
+  wrench: z.string(),
 });
 
 export const job = jobFields.extend({

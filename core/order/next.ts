@@ -8,6 +8,8 @@ export interface MoveFacts {
   readonly promiseAt: number | null;
   readonly jobs: number;
   readonly findings: number;
+  /** Findings made since work began that no job mends yet and that do not just want watching. */
+  readonly unpriced: number;
   /** Jobs on the sheet that no yes covers. */
   readonly held: number;
   /** Covered jobs are over the ceiling and the allowance. */
@@ -91,6 +93,10 @@ export function nextMove(facts: MoveFacts, now: number): NextMove {
       ? move('customer', 'was-expected', due)
       : move('customer', 'bring-it-in', facts.openedAt);
   }
+  if (facts.unpriced > 0 && facts.jobs > 0)
+    return move('ours', 'price-finding', facts.clockOnAt ?? facts.clockedAt ?? facts.arrivedAt, {
+      findings: facts.unpriced,
+    });
   if (facts.clockOnAt !== null)
     return move('ours', facts.jobs > facts.held ? 'work-goes-on' : 'looking', facts.clockOnAt);
   if (facts.jobs === 0)

@@ -18,6 +18,12 @@ export interface CloseOutFacts {
   readonly issuedWithoutLine: readonly string[];
   readonly torqueMissing: readonly { readonly job: string; readonly step: number; readonly missing: number }[];
   readonly secondMissing: readonly { readonly job: string; readonly step: number }[];
+  /** Steps with a hold that failed and were not done since. */
+  readonly stepsFailed: readonly { readonly job: string; readonly step: number }[];
+  /** Letters of jobs whose final list nobody has gone through. */
+  readonly finalChecksMissing: readonly string[];
+  /** What must not be used or released, in words. */
+  readonly quarantined: readonly string[];
   readonly mileageOutMissing: boolean;
   readonly outsideBillMissing: readonly string[];
   readonly oldPartsUnanswered: boolean;
@@ -34,6 +40,9 @@ export interface Stop {
 export const PASSED = [
   'torque-missing',
   'second-missing',
+  'step-failed',
+  'final-check-missing',
+  'quarantine',
   'mileage-out-missing',
   'outside-bill-missing',
   'old-parts-unanswered',
@@ -59,6 +68,9 @@ export function stopsOf(facts: CloseOutFacts): Stop[] {
   for (const { job, step, missing } of facts.torqueMissing)
     add('torque-missing', 'owner', { letter: job, step, missing });
   for (const { job, step } of facts.secondMissing) add('second-missing', 'owner', { letter: job, step });
+  for (const { job, step } of facts.stepsFailed) add('step-failed', 'owner', { letter: job, step });
+  for (const letter of facts.finalChecksMissing) add('final-check-missing', 'owner', { letter });
+  for (const words of facts.quarantined) add('quarantine', 'owner', { words });
   if (facts.mileageOutMissing) add('mileage-out-missing', 'owner', {});
   for (const words of facts.outsideBillMissing) add('outside-bill-missing', 'owner', { words });
   if (facts.oldPartsUnanswered) add('old-parts-unanswered', 'note', {});

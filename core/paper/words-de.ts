@@ -72,6 +72,9 @@ export const GERMAN: PaperWords = {
   letPassWhat: {
     'torque-missing': ({ letter = '', step = '' }) => `Anzugswerte fehlen, ${letter}, Schritt ${step}`,
     'second-missing': ({ letter = '', step = '' }) => `Zweite Unterschrift fehlt, ${letter}, Schritt ${step}`,
+    'step-failed': ({ letter = '', step = '' }) => `Misslungen und nicht wiederholt, ${letter}, Schritt ${step}`,
+    'final-check-missing': ({ letter = '' }) => `Schlussliste nicht durchgegangen, ${letter}`,
+    quarantine: ({ words = '' }) => `Nicht freigegeben: ${words}`,
     'mileage-out-missing': () => 'Kilometerstand bei der Abgabe fehlt',
     'outside-bill-missing': ({ words = '' }) => `Rechnung noch nicht da, Kosten geschätzt: ${words}`,
     'old-parts-unanswered': () => 'Verbleib der Altteile ist nicht gesagt',

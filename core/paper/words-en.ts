@@ -75,6 +75,9 @@ export const ENGLISH: PaperWords = {
   letPassWhat: {
     'torque-missing': ({ letter = '', step = '' }) => `Torque entries missing, ${letter}, step ${step}`,
     'second-missing': ({ letter = '', step = '' }) => `Second signature missing, ${letter}, step ${step}`,
+    'step-failed': ({ letter = '', step = '' }) => `Failed and not done since, ${letter}, step ${step}`,
+    'final-check-missing': ({ letter = '' }) => `Final list not gone through, ${letter}`,
+    quarantine: ({ words = '' }) => `Marked not to be released: ${words}`,
     'mileage-out-missing': () => 'Mileage on leaving missing',
     'outside-bill-missing': ({ words = '' }) => `Bill not yet here, cost estimated: ${words}`,
     'old-parts-unanswered': () => 'What became of the old parts is not said',

@@ -1,10 +1,5 @@
-import { missingEntries } from '../../core/bench/torque.ts';
-import { codeFits } from '../code.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
-import { stepsOf } from '../order/facts.ts';
-import { loadOrder } from '../order/load.ts';
-import { letterOf } from '../order/reckon.ts';
 import { signedIn } from '../people.ts';
 import { badInput, held, notAllowed, notFound } from '../refusal.ts';
 import { heldUnlessCovered, jobRow, openSheet } from './on-the-sheet.ts';
@@ -100,76 +95,5 @@ export const benchHandlers: Handlers = {
       recorded_at: context.now,
     });
     return { id };
-  },
-  'step.tick': async ({ jobId, n, state, why, entered, second, at }, context) => {
-    const who = signedIn(context);
-    const job = await heldUnlessCovered(context, jobId);
-    const loaded = await loadOrder(context, job.work_order_id);
-    const steps = stepsOf(loaded, jobId);
-    const found = steps.find(({ step }) => step.n === n);
-    if (!found) throw notFound('step', String(n));
-    if ((state === 'not-needed' || state === 'failed') && why === '') throw badInput('why', 'needed');
-    if (state === 'done') {
-      // A hold point stops whatever comes after it until it is settled.
-      const stop = steps.find(
-        ({ step, last }) =>
-          step.n < n && step.hold !== '' && (last === null || last.state === 'open' || last.state === 'failed'),
-      );
-      if (stop) throw held([{ what: 'hold-point', with: { step: stop.step.n, hold: stop.step.hold } }]);
-      const missing = missingEntries(found.group, entered);
-      if (missing > 0)
-        throw held([{ what: 'torque-missing', with: { letter: letterOf(job.place), step: n, missing } }]);
-      if (found.step.second === 'signs' && second === null)
-        throw held([{ what: 'second-missing', with: { letter: letterOf(job.place), step: n } }]);
-    }
-    if (second) {
-      if (second.personId === who.id) throw held([{ what: 'second-is-first', with: {} }]);
-      const other = await context.tx
-        .selectFrom('person')
-        .select(['id', 'code_hash'])
-        .where('id', '=', second.personId)
-        .where('active', '=', 1)
-        .executeTakeFirst();
-      if (!other || !codeFits(second.code, other.code_hash)) throw notAllowed('code');
-    }
-    await context.write.insert('step_done', {
-      id: newId(),
-      job_id: jobId,
-      step: n,
-      state,
-      why,
-      entered,
-      person_id: who.id,
-      second_id: second?.personId ?? null,
-      at: at ?? context.now,
-      recorded_at: context.now,
-      wrench_id: null,
-      reading: null,
-      late: null,
-    });
-    const reopened: number[] = [];
-    // Going back opens what came after.
-    if (state === 'open' || state === 'failed') {
-      for (const { step, last } of steps) {
-        if (step.n <= n || last === null || last.state === 'open') continue;
-        await context.write.insert('step_done', {
-          id: newId(),
-          job_id: jobId,
-          step: step.n,
-          state: 'open',
-          why: `step ${n} again`,
-          entered: 0,
-          person_id: who.id,
-          second_id: null,
-          at: context.now,
-          recorded_at: context.now,
-          wrench_id: null,
-          reading: null,
-          late: null,
-        });
-        reopened.push(step.n);
-      }
-    }
-    return { reopened };
   },
 };

@@ -27,9 +27,12 @@ import { todayHandlers } from './today.ts';
 import { yesHandlers } from './yes.ts';
 
 /** Every operation's handler. */
+import { stepHandlers } from './step.ts';
 export const handlers: Handlers = {
   ...shopHandlers,
   ...deskHandlers,
+import { torqueHandlers } from './torque.ts';
+import { wrenchHandlers } from './wrench.ts';
   ...findHandlers,
   ...findingHandlers,
   ...sheetHandlers,
@@ -52,6 +55,9 @@ export const handlers: Handlers = {
   ...shopListsHandlers,
   ...photoHandlers,
   ...fluidHandlers,
+  ...stepHandlers,
+  ...torqueHandlers,
+  ...wrenchHandlers,
   ...sampleHandlers,
   ...checkHandlers,
 };

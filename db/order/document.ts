@@ -21,9 +21,9 @@ import { type OldPartsSaid, paperWords } from '../../core/paper/words.ts';
 import { civilDateOf, instantToWall } from '../../core/time/instant.ts';
 import type { Context, Settings } from '../context.ts';
 import type { CarRow, CustomerRow, JobRow } from '../tables.ts';
-import { stepsOf } from './facts.ts';
 import type { Loaded } from './load.ts';
 import { letterOf, type Reckoned } from './reckon.ts';
+import { stepsOf } from './steps.ts';
 
 const SIGNS: Record<string, string> = { USD: 'US$', EUR: '€', GBP: '£' };
 
@@ -82,7 +82,7 @@ const common = (context: Context, settings: Settings, loaded: Loaded, number: nu
     number,
     orderNumber: loaded.order.number,
     billTo: loaded.payer ?? loaded.customer,
-    car: loaded.car,
+    car: loaded.order.counter_sale === 1 ? null : loaded.car,
     po: loaded.order.po_number,
   });
 

@@ -1,26 +1,11 @@
-import { missingEntries, type TorqueGroup } from '../../core/bench/torque.ts';
 import { type NextMove, nextMove } from '../../core/order/next.ts';
 import { type Stop, stopsOf } from '../../core/order/stops.ts';
 import { wallToInstant } from '../../core/time/instant.ts';
 import type { Context } from '../context.ts';
-import { bookContent } from './book-content.ts';
+import { finalChecksOf } from './final-checks.ts';
 import type { Loaded } from './load.ts';
 import { balanceOf, letterOf, type Reckoned } from './reckon.ts';
-
-/** The steps of a job as they stand: the last word on each step of the version the order began with. */
-export function stepsOf(loaded: Loaded, jobId: string) {
-  const job = loaded.jobs.find((one) => one.id === jobId);
-  const version = loaded.versions.find((one) => one.id === job?.book_job_version_id);
-  if (!version) return [];
-  return bookContent(version).steps.map((step) => {
-    const last = loaded.steps.findLast((row) => row.job_id === jobId && row.step === step.n);
-    const { torque } = step;
-    const group: TorqueGroup = torque
-      ? { fasteners: torque.count * torque.sides, stages: torque.stages.length }
-      : { fasteners: 0, stages: 0 };
-    return { step, last: last ?? null, group };
-  });
-}
+import { missingOf, stepsOf } from './steps.ts';
 
 const forgottenEntries = (loaded: Loaded) => {
   const corrected = new Set(loaded.entries.flatMap((entry) => (entry.corrects === null ? [] : [entry.corrects])));
@@ -50,13 +35,25 @@ export function billOf(loaded: Loaded, lineId: string): number | null {
   return bills.length === 0 ? null : bills.reduce((sum, cost) => sum + cost, 0);
 }
 
+/**
+ * Findings made since work began that are no job yet: they are to be priced and asked about. What only wants watching is
+ * told and not asked.
+ */
+function unpricedFindings(loaded: Loaded): number {
+  const began = [...loaded.entries, ...loaded.running].reduce<number | null>(
+    (first, clock) => Math.min(first ?? clock.on_at, clock.on_at),
+    null,
+  );
+  if (began === null) return 0;
+  return loaded.findings.filter((row) => row.job_id === null && row.urgency !== 'watch' && row.at >= began).length;
+}
+
 /** What holds the invoice of this order now. */
 export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boolean): Stop[] {
   const letter = (jobId: string) => letterOf(loaded.jobs.find((job) => job.id === jobId)?.place ?? 0);
   const name = (personId: string) => loaded.people.get(personId)?.name ?? '';
   const onSheet = loaded.jobs.filter((job) => reckoned.onSheet.has(job.id));
-  const steps = onSheet.flatMap((job) => stepsOf(loaded, job.id).map((step) => ({ ...step, job: letter(job.id) })));
-  const open = steps.filter(({ last }) => last?.state !== 'not-needed');
+  const missing = onSheet.map((job) => ({ job: letter(job.id), ...missingOf(stepsOf(loaded, job.id)) }));
   const door = JSON.parse(loaded.order.door) as { oldParts?: string };
   return stopsOf({
     openClocks: loaded.running.map((clock) => name(clock.person_id)),
@@ -68,17 +65,13 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boo
     seesPrices,
     poMissing: (loaded.payer ?? loaded.customer).po_required === 1 && loaded.order.po_number === '',
     issuedWithoutLine: onNoLine(loaded).map(({ move }) => move.words),
-    torqueMissing: open
-      .map(({ job, step, group, last }) => ({
-        job,
-        step: step.n,
-        // What failed is still to be done, however much of it was entered.
-        missing: missingEntries(group, last === null || last.state === 'failed' ? 0 : last.entered),
-      }))
-      .filter(({ missing }) => missing > 0),
-    secondMissing: open
-      .filter(({ step, last }) => step.second === 'signs' && (last?.second_id ?? null) === null)
-      .map(({ job, step }) => ({ job, step: step.n })),
+    torqueMissing: missing.flatMap(({ job, torque }) => torque.map((one) => ({ job, ...one }))),
+    secondMissing: missing.flatMap(({ job, second }) => second.map((step) => ({ job, step }))),
+    stepsFailed: missing.flatMap(({ job, failed }) => failed.map((step) => ({ job, step }))),
+    finalChecksMissing: finalChecksOf(loaded, onSheet)
+      .filter(({ done }) => done === null)
+      .map(({ job }) => letter(job.id)),
+    quarantined: loaded.quarantines.filter((row) => row.lifted_at === null).map((row) => row.words),
     mileageOutMissing: loaded.order.mileage_in !== null && loaded.order.mileage_out === null,
     outsideBillMissing: loaded.lines
       .filter((line) => line.kind === 'outside' && reckoned.onSheet.has(line.job_id) && line.unit_cost === null)
@@ -129,6 +122,7 @@ export function nextOf(
       promiseAt: order.promise_at,
       jobs: onSheet.length,
       findings: loaded.findings.length,
+      unpriced: unpricedFindings(loaded),
       held: reckoned.yes.heldJobs.length,
       over: reckoned.yes.coveredExcess > 0,
       anyYes: reckoned.yes.covered.size > 0,

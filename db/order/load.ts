@@ -54,6 +54,32 @@ export async function loadOrder(context: Context, id: string) {
     .orderBy('recorded_at')
     .orderBy('id')
     .execute();
+  const touched = await tx
+    .selectFrom('torque_entry')
+    .selectAll()
+    .where('job_id', 'in', inJobs)
+    .orderBy('recorded_at')
+    .orderBy('id')
+    .execute();
+  const wrenches = new Map(
+    touched.length === 0 && steps.every((row) => row.wrench_id === null)
+      ? []
+      : (await tx.selectFrom('wrench').select(['id', 'name']).execute()).map((row) => [row.id, row.name]),
+  );
+  const quarantines = await tx
+    .selectFrom('quarantine')
+    .selectAll()
+    .where('work_order_id', '=', id)
+    .orderBy('at')
+    .orderBy('id')
+    .execute();
+  const checks = await tx
+    .selectFrom('check_done')
+    .select(['check_list_id', 'person_id', 'at'])
+    .where('work_order_id', '=', id)
+    .orderBy('at')
+    .orderBy('id')
+    .execute();
   const versionIds = jobs.flatMap((job) => (job.book_job_version_id === null ? [] : [job.book_job_version_id]));
   const versions =
     versionIds.length === 0
@@ -141,6 +167,10 @@ export async function loadOrder(context: Context, id: string) {
     steps,
     versions,
     findings,
+    touched,
+    wrenches,
+    quarantines,
+    checks,
     discounts,
     tries,
     payments,

@@ -6,10 +6,11 @@ import { scale } from '../../core/money/money.ts';
 import type { Context } from '../context.ts';
 import { settingsOf } from '../people.ts';
 import { declinedOfCar } from './declined.ts';
-import { nextOf, stepsOf, stopsOfOrder } from './facts.ts';
+import { nextOf, stopsOfOrder } from './facts.ts';
 import { findingFieldsOf } from './findings.ts';
 import { type Loaded, loadOrder } from './load.ts';
 import { balanceOf, chargedQuantity, countedMinutes, letterOf, type Reckoned, reckonOrder } from './reckon.ts';
+import { stepsOf } from './steps.ts';
 
 type Whole = OutputOf<'order.get'>;
 type LineInput = z.output<typeof lineFields>;
@@ -237,6 +238,7 @@ function jobsOf(context: Context, loaded: Loaded, reckoned: Reckoned): Whole['jo
   const amounts = new Map(reckoned.totals.lines.map((line) => [line.lineId, line.amount]));
   const name = (personId: string | null | undefined) => (personId ? (loaded.people.get(personId)?.name ?? null) : null);
   const seen = <T>(amount: T): T | null => (context.seesPrices ? amount : null);
+  const wrenchName = (id: string | null | undefined) => (id ? (loaded.wrenches.get(id) ?? '') : '');
   return loaded.jobs.map((job) => ({
     id: job.id,
     revision: job.revision,
@@ -255,14 +257,17 @@ function jobsOf(context: Context, loaded: Loaded, reckoned: Reckoned): Whole['jo
     covered: reckoned.yes.covered.has(job.id),
     answer: reckoned.answers.get(job.id) ?? 'none',
     clockedMinutes: countedMinutes(loaded.entries, job.id),
-    steps: stepsOf(loaded, job.id).map(({ step, last }) => ({
+    steps: stepsOf(loaded, job.id).map(({ step, last, made, touched }) => ({
       n: step.n,
       state: last?.state ?? 'open',
       by: name(last?.person_id),
       secondBy: name(last?.second_id),
       at: last?.at ?? null,
       why: last?.why ?? '',
-      entered: last?.entered ?? 0,
+      entered: made,
+      lateBy: last?.late === 1 ? (name(last.person_id) ?? '') : '',
+      reading: last?.reading ? (JSON.parse(last.reading) as number[]) : [],
+      wrench: wrenchName(last?.wrench_id ?? touched.at(-1)?.wrench_id),
     })),
     lines: loaded.lines
       .filter((line) => line.job_id === job.id)

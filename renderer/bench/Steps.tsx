@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import { stageText } from '../../core/bench/stage.ts';
+import { requiredEntries } from '../../core/bench/torque.ts';
+import { groupOf } from '../../core/bench/torque-group.ts';
 import type { OutputOf } from '../../core/contract/index.ts';
 import { Button } from '../parts/Button.tsx';
 import { Caution } from '../parts/Caution.tsx';
@@ -48,7 +50,7 @@ export function Steps({ job }: { readonly job: Job }) {
 /** Torque entries a step needs in all: bolts by sides by stages. */
 function entriesOf(step: Step): number {
   const { torque } = step;
-  return torque === null ? 0 : torque.count * torque.sides * torque.stages.length;
+  return torque === null ? 0 : requiredEntries(groupOf(torque));
 }
 
 function figuresOf(step: Step): string {
@@ -60,6 +62,7 @@ function figuresOf(step: Step): string {
 
 function StepRow({ job, step, next }: { readonly job: Job; readonly step: Step; readonly next: boolean }) {
   const tick = useDo('step.tick');
+  const make = useDo('torque.make');
   const people = useShop()?.people.filter((person) => person.active) ?? [];
   const [second, setSecond] = useState('');
   const [code, setCode] = useState('');
@@ -68,27 +71,20 @@ function StepRow({ job, step, next }: { readonly job: Job; readonly step: Step; 
   const state = job.steps.find((one) => one.n === step.n);
   const needed = entriesOf(step);
   const entered = state?.entered ?? 0;
-  const signs = step.second === 'signs';
+  const signs = step.second === 'signs' || step.second === 'does it';
   const done = state?.state === 'done';
-  const run = (to: 'done' | 'open' | 'not-needed' | 'failed', count: number) =>
+  const run = (to: 'done' | 'open' | 'not-needed' | 'failed') =>
     tick.run({
       jobId: job.id,
       n: step.n,
       state: to,
       why,
-      entered: count,
       second: signs && to === 'done' && second !== '' ? { personId: second, code } : null,
     });
   return (
     <li className={next ? 'step next' : 'step'}>
       <div className="step-line">
-        <Tick
-          ticked={done}
-          disabled={!job.covered}
-          onTick={(ticked) =>
-            void run(ticked ? 'done' : 'open', ticked ? Math.max(entered, needed === 0 ? 0 : entered) : 0)
-          }
-        >
+        <Tick ticked={done} disabled={!job.covered} onTick={(ticked) => void run(ticked ? 'done' : 'open')}>
           {step.n}
           {'\u2002'}
           {step.do}
@@ -110,8 +106,8 @@ function StepRow({ job, step, next }: { readonly job: Job; readonly step: Step; 
           {t('bench.entered', { done: entered, n: needed })}{' '}
           <Button
             small
-            disabled={!job.covered || tick.busy || entered >= needed}
-            onClick={() => void run('open', entered + 1)}
+            disabled={!job.covered || make.busy || entered >= needed}
+            onClick={() => void make.run({ jobId: job.id, step: step.n, touch: entered })}
           >
             {t('bench.tightened')}
           </Button>
@@ -137,10 +133,10 @@ function StepRow({ job, step, next }: { readonly job: Job; readonly step: Step; 
         more ? (
           <div className="row-form">
             <Field label={t('bench.why')} value={why} onChange={setWhy} autoFocus />
-            <Button small onClick={() => void run('not-needed', entered)}>
+            <Button small onClick={() => void run('not-needed')}>
               {t('bench.notNeeded')}
             </Button>
-            <Button small onClick={() => void run('failed', entered)}>
+            <Button small onClick={() => void run('failed')}>
               {t('bench.failed')}
             </Button>
           </div>
@@ -150,7 +146,7 @@ function StepRow({ job, step, next }: { readonly job: Job; readonly step: Step; 
           </button>
         )
       ) : null}
-      <Wrong error={tick.error} />
+      <Wrong error={tick.error ?? make.error} />
     </li>
   );
 }

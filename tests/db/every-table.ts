@@ -7,8 +7,6 @@ const washer = { kind: 'part' as const, words: 'Washer', quantity: 2000, unitPri
 
 /** Tables that no operation fills yet. Only ever shortened. */
 export const NOT_YET: readonly string[] = [
-  'wrench',
-  'torque_entry',
   'test_drive',
   'quarantine',
   'absence',
@@ -61,7 +59,14 @@ export async function fillEveryTable(garage: PracticeShop): Promise<void> {
   });
   const drawn = { jobId: job.id, lineId: job.lineIds[1] ?? null, partId: part.id };
   await garage.did('Runa', 'part.issue', { ...drawn, quantity: 2000 });
+  const { content } = await garage.did('Runa', 'jobBook.get', { id: rows[0]?.id ?? '' });
   await garage.did('Runa', 'step.tick', { jobId: fromBook.id, n: 1, state: 'done' });
+  const wrench = await garage.did('Desk', 'wrench.add', { name: 'T1', most: 200_000 });
+  for (const { n, second } of content.steps.filter(({ hold }) => hold !== ''))
+    if (second !== 'does it')
+      await garage.did('Runa', 'step.tick', { jobId: fromBook.id, n, state: 'not-needed', why: 'for the test' });
+  const turned = content.steps.find(({ torque }) => torque !== null)?.n ?? 0;
+  await garage.did('Runa', 'torque.make', { jobId: fromBook.id, step: turned, touch: 0, wrenchId: wrench.id });
   await writeDownAtTheBench(garage, id, fromBook.id);
   await garage.did('Runa', 'clock.on', { jobId: job.id });
   garage.now = at('2026-03-10T09:00');

@@ -56,8 +56,10 @@ export async function orderReadyToClose(garage: Garage): Promise<string> {
     [1, 0, null],
     [2, 0, null],
     [3, 2, nessa],
-  ] as const)
-    await garage.did('Runa', 'step.tick', { jobId, n, state: 'done', entered, second });
+  ] as const) {
+    if (entered > 0) await garage.did('Runa', 'torque.make', { jobId, step: n, touch: 0, count: entered });
+    await garage.did('Runa', 'step.tick', { jobId, n, state: 'done', second });
+  }
   const lab = jobs[0]?.lines.find((line) => line.kind === 'outside')?.id ?? '';
   await garage.did('Odile', 'awaited.order', {
     ...{ lineId: lab, kind: 'outside', supplier: 'Fennick Fluid Lab', dueOn: null },

@@ -16,6 +16,7 @@ export const next = {
   looking: 'Find out, clock running',
   'write-up-quote': 'Write up the quote',
   'find-out': 'Find out what is wrong',
+  'price-finding': 'Price what was found, and ask',
   'ring-about-excess': 'Ring about what is beyond the yes',
   'ring-about-extra': 'Ring about the extra work',
   'send-quote': 'Send the quote',
