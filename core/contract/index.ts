@@ -13,10 +13,10 @@ import { sheetRoom } from './sheet.ts';
 import { shopRoom } from './shop.ts';
 import { shopListsRoom } from './shop-lists.ts';
 import { stockRoom } from './stock.ts';
+import { torqueRoom } from './torque.ts';
 
 /** Every operation of the program. Every door goes through this map. */
 export const operations = {
-import { torqueRoom } from './torque.ts';
   ...shopRoom,
   ...deskRoom,
   ...sheetRoom,
@@ -26,6 +26,7 @@ import { torqueRoom } from './torque.ts';
   ...quotesRoom,
   ...benchRoom,
   ...stockRoom,
+  ...torqueRoom,
   ...shopListsRoom,
   ...photoRoom,
   ...fluidRoom,
@@ -33,7 +34,6 @@ import { torqueRoom } from './torque.ts';
   ...checkRoom,
 };
 
-  ...torqueRoom,
 export type Operations = typeof operations;
 export type OperationName = keyof Operations;
 /** What a caller hands in. */

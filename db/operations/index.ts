@@ -21,18 +21,18 @@ import { sampleHandlers } from './sample.ts';
 import { sheetHandlers } from './sheet.ts';
 import { shopHandlers } from './shop.ts';
 import { shopListsHandlers } from './shop-lists.ts';
+import { stepHandlers } from './step.ts';
 import { stockHandlers } from './stock.ts';
 import { stockListHandlers } from './stock-list.ts';
 import { todayHandlers } from './today.ts';
+import { torqueHandlers } from './torque.ts';
+import { wrenchHandlers } from './wrench.ts';
 import { yesHandlers } from './yes.ts';
 
 /** Every operation's handler. */
-import { stepHandlers } from './step.ts';
 export const handlers: Handlers = {
   ...shopHandlers,
   ...deskHandlers,
-import { torqueHandlers } from './torque.ts';
-import { wrenchHandlers } from './wrench.ts';
   ...findHandlers,
   ...findingHandlers,
   ...sheetHandlers,
@@ -43,6 +43,9 @@ import { wrenchHandlers } from './wrench.ts';
   ...moneyHandlers,
   ...paperListHandlers,
   ...benchHandlers,
+  ...stepHandlers,
+  ...torqueHandlers,
+  ...wrenchHandlers,
   ...stockHandlers,
   ...jobBookHandlers,
   ...listHandlers,
@@ -55,9 +58,6 @@ import { wrenchHandlers } from './wrench.ts';
   ...shopListsHandlers,
   ...photoHandlers,
   ...fluidHandlers,
-  ...stepHandlers,
-  ...torqueHandlers,
-  ...wrenchHandlers,
   ...sampleHandlers,
   ...checkHandlers,
 };
