@@ -3,8 +3,8 @@ import type { photoOf, photoRow } from '../../core/contract/photo.ts';
 import type { Context } from '../context.ts';
 import { notFound } from '../refusal.ts';
 import type { PhotoRow } from '../tables.ts';
-import { stepsOf } from './facts.ts';
 import { loadOrder } from './load.ts';
+import { stepsOf } from './steps.ts';
 
 type PhotoOf = z.output<typeof photoOf>;
 

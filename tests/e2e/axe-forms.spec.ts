@@ -28,8 +28,7 @@ test('axe finds nothing where a step goes otherwise and its second person types 
 }) => {
   const id = await orderWithOilJob(garage);
   const { jobs } = await garage.order(id);
-  for (const n of [1, 2])
-    await garage.did('Runa', 'step.tick', { jobId: jobs[0]?.id ?? '', n, state: 'done' });
+  for (const n of [1, 2]) await garage.did('Runa', 'step.tick', { jobId: jobs[0]?.id ?? '', n, state: 'done' });
   await enter(page, garage);
   await openOrder(page, garage, id);
   const step = page
