@@ -4,12 +4,13 @@ import type { Answer, ShopError } from '../core/contract/errors.ts';
 import { type OperationName, operations } from '../core/contract/index.ts';
 import type { May } from '../core/contract/operation.ts';
 import { instant } from '../core/contract/scalars.ts';
-import type { Context, Settings, Who } from './context.ts';
+import type { Context, Who } from './context.ts';
 import { canonical, sha256 } from './digest.ts';
 import { newId } from './id.ts';
 import { handlers } from './operations/index.ts';
 import { problemsOf } from './problem.ts';
 import { badInput, notAllowed, Refusal } from './refusal.ts';
+import { readSettings } from './settings.ts';
 import type { Tables } from './tables.ts';
 import { recordTrail } from './trail.ts';
 import type { ShopWarning } from './warnings.ts';
@@ -78,7 +79,7 @@ export async function dispatch(
     let beside: Context | null = null;
     const output = await house.db.transaction().execute(async (tx) => {
       const shop = await tx.selectFrom('shop').select('settings').executeTakeFirst();
-      const settings = shop ? (JSON.parse(shop.settings) as Settings) : null;
+      const settings = shop ? readSettings(shop.settings) : null;
       const who = await whoCalls(tx, caller.personId);
       if (RANK[operation.may] > (who ? ROLE_RANK[who.role] : 0))
         throw notAllowed(who ? 'role' : 'sign-in', { needs: operation.may });

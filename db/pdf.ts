@@ -6,7 +6,8 @@ import { FACES, PAPER_FONT_FILES, type PaperFonts, paperPdf } from '../core/pape
 
 let fonts: PaperFonts | null = null;
 
-function loadFonts(): PaperFonts {
+/** The fonts of papers, read once. */
+export function loadFonts(): PaperFonts {
   const find = createRequire(import.meta.url);
   fonts ??= Object.fromEntries(
     FACES.map((face) => [face, new Uint8Array(readFileSync(find.resolve(PAPER_FONT_FILES[face])))]),

@@ -37,6 +37,18 @@ export const customerFields = z.strictObject({
     .max(10)
     .default([]),
   note: words(1000).default(''),
+  /** Of papers and messages; null: the shop's own. */
+  language: z.enum(['en', 'de']).nullable().default(null),
+  /** What the customer was asked: true yes, false no, null not asked. */
+  consents: z
+    .strictObject({
+      reminders: z.boolean().nullable(),
+      photos: z.boolean().nullable(),
+      /** Whether the car's technical history may go to its next owner. */
+      history: z.boolean().nullable(),
+    })
+    .nullable()
+    .default(null),
 });
 
 export const carFields = z.strictObject({
@@ -138,6 +150,12 @@ export const deskRoom = {
       orders: z.array(z.strictObject({ id, number: z.int(), openedAt: instant, car: z.string(), toPay: seenAmount })),
       owed: seenAmount,
       since: instant,
+      /** Bookings that they did not come to. */
+      noShows: z.int(),
+      /** Entries that were joined into this one, and can be parted from it again. */
+      joined: z.array(z.strictObject({ joinId: id, id, name: z.string(), at: instant })),
+      /** The entry that this one was joined into. */
+      joinedInto: z.strictObject({ id, name: z.string() }).nullable(),
     }),
   ),
   'customer.list': ask(
@@ -196,7 +214,12 @@ export const deskRoom = {
     'desk',
     z.strictObject({
       customer: z.union([z.strictObject({ id }), z.strictObject({ add: customerFields })]),
-      car: z.union([z.strictObject({ id }), z.strictObject({ add: carFields })]),
+      /** none: a sale over the counter, without a car. */
+      car: z.union([
+        z.strictObject({ id }),
+        z.strictObject({ add: carFields }),
+        z.strictObject({ none: z.literal(true) }),
+      ]),
       payerId: id.nullable().default(null),
       complaint: needed(4000),
       when: z.array(words(40)).max(12).default([]),

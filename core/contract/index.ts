@@ -3,16 +3,20 @@ import { benchRoom } from './bench.ts';
 import { bookingRoom } from './booking.ts';
 import { checkRoom } from './check.ts';
 import { closeOutRoom } from './close-out.ts';
+import { customerRoom } from './customer.ts';
 import { deskRoom } from './desk.ts';
 import { fluidRoom } from './fluid.ts';
+import { messageRoom } from './message.ts';
 import { moneyRoom } from './money.ts';
 import { photoRoom } from './photo.ts';
 import { quotesRoom } from './quotes.ts';
+import { reminderRoom } from './reminder.ts';
 import { sampleRoom } from './sample.ts';
 import { sheetRoom } from './sheet.ts';
 import { shopRoom } from './shop.ts';
 import { shopListsRoom } from './shop-lists.ts';
 import { stockRoom } from './stock.ts';
+import { todayRoom } from './today.ts';
 import { torqueRoom } from './torque.ts';
 
 /** Every operation of the program. Every door goes through this map. */
@@ -21,6 +25,9 @@ export const operations = {
   ...deskRoom,
   ...sheetRoom,
   ...bookingRoom,
+  ...customerRoom,
+  ...messageRoom,
+  ...reminderRoom,
   ...closeOutRoom,
   ...moneyRoom,
   ...quotesRoom,
@@ -28,6 +35,7 @@ export const operations = {
   ...stockRoom,
   ...torqueRoom,
   ...shopListsRoom,
+  ...todayRoom,
   ...photoRoom,
   ...fluidRoom,
   ...sampleRoom,

@@ -93,9 +93,39 @@ export const shopSettings = z.strictObject({
     creditNote: z.int().min(1),
     receipt: z.int().min(1),
   }),
+  /** Monday = 1 to Sunday = 7. */
+  workingWeekdays: z.array(z.int().min(1).max(7)).max(7).default([1, 2, 3, 4, 5]),
+  /** Share of the present hours that is promised to customers, hundredths of a percent. Common practice, no source. */
+  plannedShareBp: basisPoints.default(8500),
+  /** The shop's own wording of messages, with {names} of figures in it; '' for the program's. */
+  messages: z
+    .strictObject({ ready: words(2000), found: words(2000), partLate: words(2000), reminder: words(2000) })
+    .default({ ready: '', found: '', partLate: '', reminder: '' }),
+  /** Until when and how far a repair is warranted; null where the shop gives no such promise. Whichever ends first. */
+  warrantyTerms: z
+    .strictObject({
+      months: z.int().min(1).max(120),
+      distance: z.int().min(1).max(1_000_000),
+      edgesIncluded: z.boolean(),
+      ...lawNote,
+    })
+    .nullable()
+    .default(null),
+  /** So many days before a date and so far before a distance a reminder comes up. */
+  remindDays: z.int().min(0).max(365).default(14),
+  /** Whether a car's storage is charged for the day it is fetched. A local rule may forbid or limit the fee. */
+  storageOnCollectionDay: z.boolean().default(true),
+  /** Wheels that were off are tightened again after so far, in the shop's own distance; null: no such card. Common practice, no source. */
+  wheelRecheckDistance: z.int().min(1).max(10_000).nullable().default(80),
+  /** A lab that has not answered, and an old unit that has not come back, are spoken of after so many days. */
+  labDays: z.int().min(1).max(365).default(14),
+  coreDays: z.int().min(1).max(365).default(30),
   planOpens: z.string().regex(/^\d\d:\d\d$/),
   planCloses: z.string().regex(/^\d\d:\d\d$/),
 });
+
+/** Hours of a person's week, Monday to Sunday, thousandths of an hour. */
+const week = z.array(z.int().min(0).max(24_000)).length(7);
 
 export const person = z.strictObject({
   id,
@@ -104,6 +134,8 @@ export const person = z.strictObject({
   payRate: amount.nullable(),
   active: z.boolean(),
   revision,
+  /** Hours there, Monday to Sunday, thousandths; null where nobody has said. */
+  week: week.nullable(),
 });
 export const bay = z.strictObject({ id, name: needed(40), words: words(60) });
 export const labourRate = z.strictObject({ id, name: needed(60), price, usual: z.boolean() });
@@ -173,6 +205,7 @@ export const shopRoom = {
       payRate: price.optional(),
       active: z.boolean().optional(),
       code: z.string().min(4).max(40).optional(),
+      week: week.nullable().optional(),
     }),
     done,
   ),

@@ -254,6 +254,8 @@ export const wholeOrder = z.strictObject({
   payer: customerBrief.nullable(),
   car: carBrief,
   lastMileage: mileage.nullable(),
+  /** A sale over the counter: its car stands for none. */
+  counterSale: z.boolean(),
   complaint: z.string(),
   when: z.array(z.string()),
   door: atTheDoor,

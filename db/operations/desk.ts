@@ -1,50 +1,19 @@
 import type { z } from 'zod';
 import { readVin } from '../../core/car/vin.ts';
-import type { carFields, customerFields } from '../../core/contract/desk.ts';
+import type { carFields } from '../../core/contract/desk.ts';
+import type { ParsedInputOf } from '../../core/contract/index.ts';
 import type { Context, Handlers } from '../context.ts';
-import { foldPhone, foldPlate, foldText } from '../fold.ts';
+import { foldPlate, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
-import { signedIn } from '../people.ts';
+import { settingsOf, signedIn } from '../people.ts';
 import { badInput, held, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
-import type { CarRow, CustomerRow } from '../tables.ts';
+import type { CarRow } from '../tables.ts';
+import { addBooking } from './booking.ts';
+import { addCustomer, standingCustomer } from './customer.ts';
 import { takePayment } from './payment.ts';
 
-type CustomerFields = z.output<typeof customerFields>;
 type CarFields = z.output<typeof carFields>;
-
-const customerColumns = (
-  fields: CustomerFields,
-): Omit<CustomerRow, 'id' | 'revision' | 'made_at' | 'language' | 'consents' | 'joined_into'> => ({
-  name: fields.name,
-  phone: fields.phone,
-  phone2: fields.phone2,
-  email: fields.email,
-  address: JSON.stringify(fields.address),
-  tell_by: fields.tellBy,
-  tax_number: fields.taxNumber,
-  tax_exempt: fields.taxExempt,
-  po_required: fields.poRequired ? 1 : 0,
-  may_yes: JSON.stringify(fields.mayYes),
-  note: fields.note,
-  find_name: foldText(fields.name),
-  find_phone: foldPhone(fields.phone),
-  find_phone2: foldPhone(fields.phone2),
-});
-
-export const customerFieldsOf = (row: CustomerRow): CustomerFields => ({
-  name: row.name,
-  phone: row.phone,
-  phone2: row.phone2,
-  email: row.email,
-  address: JSON.parse(row.address) as string[],
-  tellBy: row.tell_by,
-  taxNumber: row.tax_number,
-  taxExempt: row.tax_exempt,
-  poRequired: row.po_required === 1,
-  mayYes: JSON.parse(row.may_yes) as CustomerFields['mayYes'],
-  note: row.note,
-});
 
 function carColumns(fields: CarFields): Omit<CarRow, 'id' | 'revision' | 'made_at' | 'outline'> {
   const vin = fields.vin.toUpperCase().replace(/[\s-]/g, '');
@@ -71,20 +40,6 @@ export const carFieldsOf = (row: CarRow): CarFields => ({
   axleCode: row.axle_code,
   note: row.note,
 });
-
-async function addCustomer(context: Context, fields: CustomerFields): Promise<string> {
-  const id = newId();
-  await context.write.insert('customer', {
-    id,
-    revision: 1,
-    made_at: context.now,
-    ...customerColumns(fields),
-    language: null,
-    consents: null,
-    joined_into: null,
-  });
-  return id;
-}
 
 async function addCar(context: Context, fields: CarFields, customerId: string | null): Promise<string> {
   const id = newId();
@@ -180,81 +135,30 @@ export async function readMileage(
   });
 }
 
+/**
+ * The one row that stands for no car. Every order names a car, so that each question that is asked of orders can be asked
+ * of a sale over the counter, too; it has no plate, no VIN and no owner, is in no list, and no paper prints it.
+ */
+export const NO_CAR = 'counter';
+
+async function carOf(context: Context, car: ParsedInputOf<'order.book'>['car'], customerId: string): Promise<string> {
+  if ('add' in car) return addCar(context, car.add, customerId);
+  const id = 'none' in car ? NO_CAR : car.id;
+  const row = await context.tx.selectFrom('car').select('id').where('id', '=', id).executeTakeFirst();
+  if (row && 'none' in car) return id;
+  if (!row && 'none' in car) {
+    const { distance } = settingsOf(context);
+    await context.write.insert('car', {
+      ...{ id, revision: 1, made_at: context.now, plate: '', vin: '', words: '—', year: null, unit: distance },
+      ...{ axle_code: '', note: '', find_plate: '', find_words: '', outline: null },
+    });
+    return id;
+  }
+  if (!row || id === NO_CAR) throw notFound('car', id);
+  return id;
+}
+
 export const deskHandlers: Handlers = {
-  'customer.add': async (input, context) => ({ id: await addCustomer(context, input), revision: 1 }),
-  'customer.change': async ({ id, revision, change }, context) => {
-    const row = await context.tx.selectFrom('customer').selectAll().where('id', '=', id).executeTakeFirst();
-    if (!row) throw notFound('customer', id);
-    const fields = Object.assign(
-      customerFieldsOf(row),
-      Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined)),
-    );
-    return {
-      id,
-      revision: await context.write.edit('customer', id, revision, customerColumns(fields), change, customerFieldsOf),
-    };
-  },
-  'customer.get': async ({ id }, context) => {
-    const row = await context.tx.selectFrom('customer').selectAll().where('id', '=', id).executeTakeFirst();
-    if (!row) throw notFound('customer', id);
-    const cars = await context.tx
-      .selectFrom('car')
-      .innerJoin('car_owner', 'car_owner.car_id', 'car.id')
-      .selectAll('car')
-      .where('car_owner.customer_id', '=', id)
-      .where('car_owner.to_day', 'is', null)
-      .execute();
-    const orders = await context.tx
-      .selectFrom('work_order')
-      .innerJoin('car', 'car.id', 'work_order.car_id')
-      .select(['work_order.id', 'work_order.number', 'work_order.opened_at', 'car.words', 'car.plate'])
-      .where('work_order.customer_id', '=', id)
-      .orderBy('work_order.opened_at', 'desc')
-      .limit(200)
-      .execute();
-    const papers = await context.tx
-      .selectFrom('paper')
-      .select(['work_order_id', 'kind', 'gross'])
-      .where('customer_id', '=', id)
-      .where('kind', 'in', ['invoice', 'credit-note'])
-      .execute();
-    const paid = await context.tx
-      .selectFrom('payment')
-      .innerJoin('work_order', 'work_order.id', 'payment.work_order_id')
-      .select(['payment.work_order_id', 'payment.amount'])
-      .where('work_order.customer_id', '=', id)
-      .execute();
-    const toPay = (orderId: string) => {
-      const mine = papers.filter((paper) => paper.work_order_id === orderId);
-      if (mine.length === 0) return 0;
-      return (
-        mine.reduce((sum, paper) => sum + (paper.kind === 'invoice' ? paper.gross : -paper.gross), 0) -
-        paid.filter((one) => one.work_order_id === orderId).reduce((sum, one) => sum + one.amount, 0)
-      );
-    };
-    return {
-      id,
-      revision: row.revision,
-      fields: customerFieldsOf(row),
-      cars: cars.map((car) => ({
-        id: car.id,
-        plate: car.plate,
-        vin: car.vin,
-        words: car.words,
-        year: car.year,
-        unit: car.unit,
-      })),
-      orders: orders.map((order) => ({
-        id: order.id,
-        number: order.number,
-        openedAt: order.opened_at,
-        car: `${order.plate} ${order.words}`.trim(),
-        toPay: context.seesPrices ? toPay(order.id) : null,
-      })),
-      owed: context.seesPrices ? orders.reduce((sum, order) => sum + toPay(order.id), 0) : null,
-      since: row.made_at,
-    };
-  },
   'car.add': async ({ customerId, ...fields }, context) => ({
     id: await addCar(context, fields, customerId),
     revision: 1,
@@ -290,17 +194,13 @@ export const deskHandlers: Handlers = {
   },
   'order.book': async (input, context) => {
     const { write, now } = context;
-    const customerId = 'id' in input.customer ? input.customer.id : await addCustomer(context, input.customer.add);
-    const carId = 'id' in input.car ? input.car.id : await addCar(context, input.car.add, customerId);
-    for (const [table, id] of [
-      ['customer', customerId],
-      ['customer', input.payerId],
-      ['car', carId],
-    ] as const) {
-      if (id === null) continue;
-      const row = await context.tx.selectFrom(table).select('id').where('id', '=', id).executeTakeFirst();
-      if (!row) throw notFound(table, id);
-    }
+    const customerId =
+      'id' in input.customer
+        ? await standingCustomer(context, input.customer.id)
+        : await addCustomer(context, input.customer.add);
+    const payerId = input.payerId === null ? null : await standingCustomer(context, input.payerId);
+    const noCar = 'none' in input.car;
+    const carId = await carOf(context, input.car, customerId);
     const id = newId();
     const number = await nextNumber(context, 'order');
     await write.insert('work_order', {
@@ -308,16 +208,16 @@ export const deskHandlers: Handlers = {
       revision: 1,
       number,
       customer_id: customerId,
-      payer_id: input.payerId,
+      payer_id: payerId,
       car_id: carId,
       opened_at: now,
       opened_by: signedIn(context).id,
       complaint: input.complaint,
       when_it_happens: JSON.stringify(input.when),
       door: JSON.stringify(input.door),
-      mileage_in: input.mileage,
+      mileage_in: noCar ? null : input.mileage,
       mileage_out: null,
-      arrived_at: input.here ? now : null,
+      arrived_at: input.here || noCar ? now : null,
       handed_over_at: null,
       handed_over_to: '',
       cancelled_at: null,
@@ -327,30 +227,10 @@ export const deskHandlers: Handlers = {
       own_maximum: input.ownMaximum,
       po_number: input.poNumber,
       old_parts_answer: '',
-      counter_sale: null,
+      counter_sale: noCar ? 1 : null,
     });
-    if (input.mileage !== null) await readMileage(context, carId, id, input.mileage, input.mileageDoubt);
-    if (input.booking) {
-      const bay = await context.tx
-        .selectFrom('bay')
-        .select('id')
-        .where('id', '=', input.booking.bayId)
-        .executeTakeFirst();
-      if (!bay) throw notFound('bay', input.booking.bayId);
-      await write.insert('booking', {
-        id: newId(),
-        work_order_id: id,
-        bay_id: bay.id,
-        day: input.booking.day,
-        from_time: input.booking.from,
-        hours: input.booking.hours,
-        revision: null,
-        words: null,
-        person_id: null,
-        no_show_at: null,
-        taken_out: null,
-      });
-    }
+    if (input.mileage !== null && !noCar) await readMileage(context, carId, id, input.mileage, input.mileageDoubt);
+    if (input.booking) await addBooking(context, input.booking, { orderId: id });
     const taken =
       input.deposit === null
         ? null

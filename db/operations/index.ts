@@ -1,15 +1,20 @@
 import type { Handlers } from '../context.ts';
 import { benchHandlers } from './bench.ts';
 import { bookingHandlers } from './booking.ts';
+import { capacityHandlers } from './capacity.ts';
 import { careHandlers } from './care.ts';
 import { checkHandlers } from './check.ts';
 import { closeOutHandlers } from './close-out.ts';
+import { customerHandlers } from './customer.ts';
+import { customerJoinHandlers } from './customer-join.ts';
 import { deskHandlers } from './desk.ts';
 import { findHandlers } from './find.ts';
 import { findingHandlers } from './finding.ts';
 import { fluidHandlers } from './fluid.ts';
 import { jobBookHandlers } from './job-book.ts';
+import { keysAndStorageHandlers } from './keys-and-storage.ts';
 import { listHandlers } from './lists.ts';
+import { messageHandlers } from './message.ts';
 import { moneyHandlers } from './money.ts';
 import { paperListHandlers } from './paper-lists.ts';
 import { paperHandlers } from './papers.ts';
@@ -17,6 +22,7 @@ import { paymentHandlers } from './payment.ts';
 import { photoHandlers } from './photo.ts';
 import { plateAndOwnerHandlers } from './plate-and-owner.ts';
 import { quoteHandlers } from './quotes.ts';
+import { reminderHandlers } from './reminder.ts';
 import { sampleHandlers } from './sample.ts';
 import { sheetHandlers } from './sheet.ts';
 import { shopHandlers } from './shop.ts';
@@ -33,12 +39,18 @@ import { yesHandlers } from './yes.ts';
 export const handlers: Handlers = {
   ...shopHandlers,
   ...deskHandlers,
+  ...customerHandlers,
+  ...customerJoinHandlers,
   ...findHandlers,
   ...findingHandlers,
   ...sheetHandlers,
   ...yesHandlers,
   ...plateAndOwnerHandlers,
   ...bookingHandlers,
+  ...capacityHandlers,
+  ...messageHandlers,
+  ...keysAndStorageHandlers,
+  ...reminderHandlers,
   ...closeOutHandlers,
   ...moneyHandlers,
   ...paperListHandlers,

@@ -6,7 +6,7 @@ import { loadOrder } from '../order/load.ts';
 import { letterOf, reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 import { notFound } from '../refusal.ts';
-import { carFieldsOf } from './desk.ts';
+import { carFieldsOf, NO_CAR } from './desk.ts';
 
 const like = (text: string) => `%${text.replace(/[%_]/g, '')}%`;
 
@@ -100,6 +100,7 @@ export const listHandlers: Handlers = {
           .whereRef('work_order.customer_id', '=', 'customer.id')
           .as('lastVisit'),
       ])
+      .where('joined_into', 'is', null)
       .where((on) =>
         on.or([
           on('find_name', 'like', like(foldText(text))),
@@ -132,6 +133,7 @@ export const listHandlers: Handlers = {
           .whereRef('work_order.car_id', '=', 'car.id')
           .as('lastVisit'),
       )
+      .where('car.id', '<>', NO_CAR)
       .where((on) =>
         on.or([
           on('car.find_plate', 'like', like(foldPlate(text))),

@@ -16,6 +16,7 @@ import { pdfOf } from '../pdf.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { post } from '../postings.ts';
 import { badInput, held, heldBy, notAllowed, notFound, Refusal } from '../refusal.ts';
+import { remindAfterInvoice } from '../remind.ts';
 import { nextNumber } from '../series.ts';
 
 const takenOf = (loaded: Loaded, zone: string): PaperTaken[] =>
@@ -108,6 +109,7 @@ export const paperHandlers: Handlers = {
       { due_on: dueOn },
     );
     await post(context, paperId, salePostings(reckoned.totals, 1, settings.prices === 'inclusive'));
+    await remindAfterInvoice(context, loaded, reckoned, paperId);
     return { paperId, number, gross: reckoned.totals.gross, toPay };
   },
   'creditNote.issue': async ({ invoicePaperId, reason, lines }, context) => {

@@ -25,6 +25,7 @@ async function peopleOf(context: Context) {
     payRate: context.seesCost ? row.pay_rate : null,
     active: row.active === 1,
     revision: row.revision,
+    week: row.week === null ? null : (JSON.parse(row.week) as number[]),
   }));
 }
 
@@ -167,6 +168,7 @@ export const shopHandlers: Handlers = {
         ...(input.payRate === undefined ? {} : { pay_rate: input.payRate }),
         ...(input.active === undefined ? {} : { active: input.active ? 1 : 0 }),
         ...(input.code === undefined ? {} : { code_hash: hashCode(input.code) }),
+        ...(input.week === undefined ? {} : { week: input.week === null ? null : JSON.stringify(input.week) }),
       },
       { name: input.name, role: input.role },
       (person) => ({ name: person.name, role: person.role }),

@@ -1,10 +1,18 @@
+import type { OutputOf } from '../../core/contract/index.ts';
 import type { Handlers } from '../context.ts';
 import { nextOf } from '../order/facts.ts';
 import { loadOrder } from '../order/load.ts';
 import { reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
+import { expectedOf, leftRunning, waitingOf } from '../waiting.ts';
 
 const RANK = { late: 0, soon: 1, fine: 2, none: 3 } as const;
+
+type Row = OutputOf<'today.get'>['rows'][number];
+
+/** What will be late stands with what is promised soon. */
+const rank = ({ next, expected }: Row) =>
+  expected?.late ? Math.min(RANK.soon, RANK[next.promise]) : RANK[next.promise];
 
 export const todayHandlers: Handlers = {
   'today.get': async (_input, context) => {
@@ -22,10 +30,11 @@ export const todayHandlers: Handlers = {
       .where('handed_over_at', '>', context.now - 400 * 86_400_000)
       .orderBy('handed_over_at')
       .execute();
-    const rows = [];
+    const rows: Row[] = [];
     for (const { id } of [...ids, ...gone]) {
       const loaded = await loadOrder(context, id);
-      const next = nextOf(loaded, reckonOrder(loaded, settings), context);
+      const reckoned = reckonOrder(loaded, settings);
+      const next = nextOf(loaded, reckoned, context);
       if (next.whose === 'nobody') continue;
       rows.push({
         orderId: id,
@@ -38,6 +47,7 @@ export const todayHandlers: Handlers = {
         promiseAt: loaded.order.promise_at,
         promiseWords: loaded.order.promise_words,
         next,
+        expected: expectedOf(context, loaded, reckoned),
         clocks: loaded.running.map((clock) => ({
           person: loaded.people.get(clock.person_id)?.name ?? '',
           on: clock.on_at,
@@ -46,7 +56,7 @@ export const todayHandlers: Handlers = {
     }
     rows.sort(
       (a, b) =>
-        RANK[a.next.promise] - RANK[b.next.promise] ||
+        rank(a) - rank(b) ||
         (a.promiseAt ?? Number.MAX_SAFE_INTEGER) - (b.promiseAt ?? Number.MAX_SAFE_INTEGER) ||
         a.number - b.number,
     );
@@ -76,7 +86,9 @@ export const todayHandlers: Handlers = {
         jobId: row.job_id,
         kind: row.kind,
         on: row.on_at,
+        left: leftRunning(context, row.on_at),
       })),
+      waiting: await waitingOf(context),
     };
   },
 };

@@ -5,6 +5,7 @@ import { loadOrder } from '../order/load.ts';
 import { letterOf, reckonOrder } from '../order/reckon.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { badInput, held, notAllowed, notFound } from '../refusal.ts';
+import { remindOfDeclined } from '../remind.ts';
 
 export const yesHandlers: Handlers = {
   'decision.record': async (input, context) => {
@@ -91,6 +92,7 @@ export const yesHandlers: Handlers = {
         follow_up_on: again?.on ?? null,
         follow_up_mileage: again?.distance ?? null,
       });
+      await remindOfDeclined(context, loaded, one.jobId, again);
     }
     if (input.oldParts !== null) {
       const door = { ...(JSON.parse(loaded.order.door) as object), oldParts: input.oldParts };

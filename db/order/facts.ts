@@ -114,8 +114,8 @@ export function nextOf(
       arrivedAt: order.arrived_at,
       // Waited for from the day after; the hour is then the one that it was booked for.
       bookedFor:
-        loaded.booking && loaded.booking.day < today
-          ? wallToInstant(`${loaded.booking.day}T${loaded.booking.from_time}`, settings?.zone ?? 'UTC')
+        loaded.lastPlace && loaded.lastPlace.day < today
+          ? wallToInstant(`${loaded.lastPlace.day}T${loaded.lastPlace.from_time}`, settings?.zone ?? 'UTC')
           : null,
       cancelledAt: order.cancelled_at,
       handedOverAt: order.handed_over_at,

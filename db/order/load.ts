@@ -120,12 +120,14 @@ export async function loadOrder(context: Context, id: string) {
             papers.map((paper) => paper.id),
           )
           .execute();
-  const booking = await tx
+  const bookings = await tx
     .selectFrom('booking')
     .innerJoin('bay', 'bay.id', 'booking.bay_id')
-    .select(['bay.name as bay', 'day', 'from_time', 'hours'])
+    .select(['bay.name as bay', 'day', 'from_time', 'hours', 'no_show_at'])
     .where('work_order_id', '=', id)
-    .executeTakeFirst();
+    .orderBy('booking.day', 'desc')
+    .execute();
+  const booking = bookings.find((row) => row.no_show_at === null);
   const moves = await tx
     .selectFrom('part_move')
     .innerJoin('part', 'part.id', 'part_move.part_id')
@@ -177,6 +179,8 @@ export async function loadOrder(context: Context, id: string) {
     papers,
     sent,
     booking: booking ?? null,
+    /** Where it has no other place, the one that it did not come to. */
+    lastPlace: booking ?? bookings[0] ?? null,
     moves,
     awaited,
     people,

@@ -47,6 +47,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
     payer: payer ? brief(payer) : null,
     car: { id: car.id, plate: car.plate, vin: car.vin, words: car.words, year: car.year, unit: car.unit },
     lastMileage: loaded.last?.reading ?? null,
+    counterSale: order.counter_sale === 1,
     complaint: order.complaint,
     when: JSON.parse(order.when_it_happens) as string[],
     door: { ...door, storage: seen(door.storage ?? null) },

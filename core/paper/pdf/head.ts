@@ -1,4 +1,4 @@
-import type { PaperMileage } from '../document.ts';
+import type { PaperGarage, PaperMileage } from '../document.ts';
 import { paperName } from '../words.ts';
 import { type Block, block, type Item, rule, SIZE, setText, words } from './block.ts';
 import type { Setting } from './setting.ts';
@@ -17,7 +17,12 @@ export function fullHead(setting: Setting): readonly Block[] {
   ];
 }
 
-function practiceMark({ words: w, shaper, width }: Setting): Block {
+/** What the garage's own head needs to set itself. */
+export type GarageSetting = Pick<Setting, 'words' | 'shaper' | 'width'> & {
+  readonly document: { readonly garage: PaperGarage };
+};
+
+export function practiceMark({ words: w, shaper, width }: GarageSetting): Block {
   const wide = textWidth(shaper, w.practice, 'head', SIZE.garage) + 14;
   const mark = setText(shaper, words(w.practice, 'head'), { x: 0, y: 0, width: wide, size: SIZE.garage });
   const note = setText(shaper, words(w.practiceNote, 'body'), {
@@ -36,7 +41,7 @@ function practiceMark({ words: w, shaper, width }: Setting): Block {
   ]);
 }
 
-function garageHead({ document, words: w, shaper, width }: Setting): Block {
+export function garageHead({ document, words: w, shaper, width }: GarageSetting): Block {
   const { garage } = document;
   const x = garage.logo ? LOGO + BESIDE_LOGO : 0;
   const name = setText(shaper, words(garage.name, 'head'), {

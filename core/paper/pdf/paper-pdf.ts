@@ -4,7 +4,7 @@ import { paperName, paperWords } from '../words.ts';
 import { drawPages } from './draw.ts';
 import { PaperCharacterMissing, type PaperFonts } from './fonts.ts';
 import { layoutPaper, type PaperLayout } from './layout.ts';
-import { openFaces, Shaper } from './shape.ts';
+import { type OpenFaces, openFaces, Shaper } from './shape.ts';
 
 export { FACES, PAPER_FONT_FILES, PaperCharacterMissing, type PaperFonts } from './fonts.ts';
 export type { PaperLayout } from './layout.ts';
@@ -27,6 +27,16 @@ export async function paperPdf(document: PaperDocument, fonts: PaperFonts): Prom
   });
 }
 
+/** The fonts opened for setting; the library for it is loaded when it is first wanted. */
+export async function loadFaces(fonts: PaperFonts): Promise<OpenFaces> {
+  const fontkit = await import('@cantoo/fontkit');
+  return openFaces(fonts, (bytes): Font => {
+    const font = fontkit.create(bytes);
+    if (!('layout' in font)) throw new TypeError('A font file for papers holds several fonts');
+    return font;
+  });
+}
+
 /** The share of white between lines that is kept: the first as designed, the others tried when they save a page. */
 const OPENNESS = [1, 0.75, 0.58] as const;
 
@@ -40,13 +50,7 @@ export interface SetPaper {
  * The pages of a paper before they are drawn: which words stand where, in points. Pure; errors as for `paperPdf`.
  */
 export async function paperLayout(document: PaperDocument, fonts: PaperFonts): Promise<SetPaper> {
-  const fontkit = await import('@cantoo/fontkit');
-  const open = (bytes: Uint8Array): Font => {
-    const font = fontkit.create(bytes);
-    if (!('layout' in font)) throw new TypeError('A font file for papers holds several fonts');
-    return font;
-  };
-  const faces = openFaces(fonts, open);
+  const faces = await loadFaces(fonts);
   const set = (openness: number): SetPaper => {
     const shaper = new Shaper(faces, openness);
     const layout = layoutPaper(document, shaper);

@@ -1,0 +1,62 @@
+import { z } from 'zod';
+import { act, ask } from './operation.ts';
+import { amount, civilDate, id, instant, revision, words } from './scalars.ts';
+
+export const customerRoom = {
+  /** Customers who may be the one that is being typed: same name, phone or e-mail however written. The likeliest first. */
+  'customer.doubles': ask(
+    'desk',
+    z.strictObject({
+      name: words(120).default(''),
+      phones: z.array(words(40)).max(2).default([]),
+      email: words(254).default(''),
+      /** The customer that is being typed, where they are known. */
+      exceptId: id.nullable().default(null),
+    }),
+    z.strictObject({
+      rows: z.array(
+        z.strictObject({
+          id,
+          revision,
+          name: z.string(),
+          phone: z.string(),
+          email: z.string(),
+          cars: z.array(z.string()),
+          lastVisit: instant.nullable(),
+          by: z.array(z.enum(['name', 'phone', 'email'])),
+        }),
+      ),
+    }),
+  ),
+  /**
+   * Two entries are one person: cars and open work go over, the past is read together, papers keep the name that they
+   * were issued with. Can be taken back.
+   */
+  'customer.join': act(
+    'desk',
+    z.strictObject({ fromId: id, fromRevision: revision, intoId: id, intoRevision: revision }),
+    z.strictObject({ joinId: id, cars: z.int(), orders: z.int() }),
+  ),
+  /** Takes a joining back: what went over then, and is still there, returns. */
+  'customer.part': act('desk', z.strictObject({ joinId: id }), z.strictObject({ id })),
+  /** What leaving a car here costs so far (TRADE 6, T39): only where it was told at the door, counted from the ready notice. */
+  'storage.get': ask(
+    'desk',
+    z.strictObject({ orderId: id, on: civilDate.nullable().default(null) }),
+    z.strictObject({
+      told: z.boolean(),
+      /** Minor units a calendar day, in the shop's prices; 0 where nothing was told. */
+      perDay: amount,
+      freeWorkingDays: z.int(),
+      /** The day of the first ready notice that reached the customer, by the contact log. */
+      notice: civilDate.nullable(),
+      /** Day of collection, or the day asked for. */
+      until: civilDate,
+      firstCharged: civilDate.nullable(),
+      days: z.int(),
+      net: amount,
+      tax: amount,
+      gross: amount,
+    }),
+  ),
+};

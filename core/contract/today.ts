@@ -1,0 +1,69 @@
+import { z } from 'zod';
+import { ask } from './operation.ts';
+import { civilDate, id, instant } from './scalars.ts';
+import { nextMove, openClock } from './whole-order.ts';
+
+const todayRow = z.strictObject({
+  orderId: id,
+  number: z.int(),
+  plate: z.string(),
+  car: z.string(),
+  customer: z.string(),
+  complaint: z.string(),
+  titles: z.array(z.string()),
+  promiseAt: instant.nullable(),
+  promiseWords: z.string(),
+  next: nextMove,
+  clocks: z.array(z.strictObject({ person: z.string(), on: instant })),
+  /**
+   * When the work that was said yes to will be done at the earliest: sold hours less clocked ones (TRADE 4), counted on
+   * through the garage's hours. null where nothing is sold or left to do.
+   */
+  expected: z
+    .strictObject({
+      doneAt: instant,
+      leftMinutes: z.int(),
+      /** Later than the promise. */
+      late: z.boolean(),
+    })
+    .nullable(),
+});
+
+export const todayRoom = {
+  /** Every open order with whose move it is, and what else waits for somebody. */
+  'today.get': ask(
+    'crew',
+    z.strictObject({}),
+    z.strictObject({
+      now: instant,
+      rows: z.array(todayRow),
+      /** Clocks that run; `left` where it was surely forgotten: since another day, or after the garage closed. */
+      open: z.array(openClock.extend({ left: z.boolean() })),
+      /** Papers that nobody has sent, samples without a result, old units that did not come back, calls to make. */
+      waiting: z.strictObject({
+        toSend: z.int(),
+        lab: z.array(
+          z.strictObject({
+            sampleId: id,
+            orderId: id,
+            number: z.int(),
+            label: z.string(),
+            lab: z.string(),
+            sentOn: civilDate,
+          }),
+        ),
+        cores: z.array(
+          z.strictObject({
+            lineId: id,
+            orderId: id,
+            number: z.int(),
+            words: z.string(),
+            customer: z.string(),
+            dueOn: civilDate,
+          }),
+        ),
+        reminders: z.int(),
+      }),
+    }),
+  ),
+};

@@ -1,0 +1,179 @@
+import type { z } from 'zod';
+import type { customerFields } from '../../core/contract/desk.ts';
+import type { Context, Handlers } from '../context.ts';
+import { foldPhone, foldText } from '../fold.ts';
+import { newId } from '../id.ts';
+import { notFound } from '../refusal.ts';
+import type { CustomerRow } from '../tables.ts';
+
+type CustomerFields = z.output<typeof customerFields>;
+
+const customerColumns = (fields: CustomerFields): Omit<CustomerRow, 'id' | 'revision' | 'made_at' | 'joined_into'> => ({
+  name: fields.name,
+  phone: fields.phone,
+  phone2: fields.phone2,
+  email: fields.email,
+  address: JSON.stringify(fields.address),
+  tell_by: fields.tellBy,
+  tax_number: fields.taxNumber,
+  tax_exempt: fields.taxExempt,
+  po_required: fields.poRequired ? 1 : 0,
+  may_yes: JSON.stringify(fields.mayYes),
+  note: fields.note,
+  language: fields.language,
+  consents: fields.consents === null ? null : JSON.stringify(fields.consents),
+  find_name: foldText(fields.name),
+  find_phone: foldPhone(fields.phone),
+  find_phone2: foldPhone(fields.phone2),
+});
+
+const customerFieldsOf = (row: CustomerRow): CustomerFields => ({
+  name: row.name,
+  phone: row.phone,
+  phone2: row.phone2,
+  email: row.email,
+  address: JSON.parse(row.address) as string[],
+  tellBy: row.tell_by,
+  taxNumber: row.tax_number,
+  taxExempt: row.tax_exempt,
+  poRequired: row.po_required === 1,
+  mayYes: JSON.parse(row.may_yes) as CustomerFields['mayYes'],
+  note: row.note,
+  language: row.language === 'en' || row.language === 'de' ? row.language : null,
+  consents: row.consents === null ? null : (JSON.parse(row.consents) as CustomerFields['consents']),
+});
+
+/** A new customer. */
+export async function addCustomer(context: Context, fields: CustomerFields): Promise<string> {
+  const id = newId();
+  await context.write.insert('customer', {
+    id,
+    revision: 1,
+    made_at: context.now,
+    ...customerColumns(fields),
+    joined_into: null,
+  });
+  return id;
+}
+
+/** The customer that an id means now: the entry that it was joined into, else itself. Throws not-found. */
+export async function standingCustomer(context: Context, id: string): Promise<string> {
+  const row = await context.tx.selectFrom('customer').select('joined_into').where('id', '=', id).executeTakeFirst();
+  if (!row) throw notFound('customer', id);
+  return row.joined_into ?? id;
+}
+
+/** An entry and those that were joined into it, whose past is read with its own. */
+async function joinedWith(context: Context, row: CustomerRow) {
+  const inside = await context.tx
+    .selectFrom('customer')
+    .innerJoin('customer_join', 'customer_join.from_id', 'customer.id')
+    .select(['customer.id', 'customer.name', 'customer_join.id as joinId', 'customer_join.at'])
+    .where('customer.joined_into', '=', row.id)
+    .where('customer_join.what', '=', 'joined')
+    .orderBy('customer_join.at')
+    .orderBy('customer_join.id')
+    .execute();
+  // The last joining of an entry is the one that holds.
+  const joined = [...new Map(inside.map((one) => [one.id, one])).values()];
+  const into =
+    row.joined_into === null
+      ? undefined
+      : await context.tx
+          .selectFrom('customer')
+          .select(['id', 'name'])
+          .where('id', '=', row.joined_into)
+          .executeTakeFirst();
+  return { ids: [row.id, ...joined.map((one) => one.id)], joined, joinedInto: into ?? null };
+}
+
+async function noShowsOf(context: Context, ids: readonly string[]): Promise<number> {
+  const row = await context.tx
+    .selectFrom('booking')
+    .innerJoin('work_order', 'work_order.id', 'booking.work_order_id')
+    .select(({ fn }) => fn.countAll<number>().as('n'))
+    .where('work_order.customer_id', 'in', ids)
+    .where('booking.no_show_at', 'is not', null)
+    .executeTakeFirstOrThrow();
+  return Number(row.n);
+}
+
+export const customerHandlers: Handlers = {
+  'customer.add': async (input, context) => ({ id: await addCustomer(context, input), revision: 1 }),
+  'customer.change': async ({ id, revision, change }, context) => {
+    const row = await context.tx.selectFrom('customer').selectAll().where('id', '=', id).executeTakeFirst();
+    if (!row) throw notFound('customer', id);
+    const fields = Object.assign(
+      customerFieldsOf(row),
+      Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined)),
+    );
+    return {
+      id,
+      revision: await context.write.edit('customer', id, revision, customerColumns(fields), change, customerFieldsOf),
+    };
+  },
+  'customer.get': async ({ id }, context) => {
+    const row = await context.tx.selectFrom('customer').selectAll().where('id', '=', id).executeTakeFirst();
+    if (!row) throw notFound('customer', id);
+    const { ids, ...joining } = await joinedWith(context, row);
+    const cars = await context.tx
+      .selectFrom('car')
+      .innerJoin('car_owner', 'car_owner.car_id', 'car.id')
+      .selectAll('car')
+      .where('car_owner.customer_id', '=', id)
+      .where('car_owner.to_day', 'is', null)
+      .execute();
+    const orders = await context.tx
+      .selectFrom('work_order')
+      .innerJoin('car', 'car.id', 'work_order.car_id')
+      .select(['work_order.id', 'work_order.number', 'work_order.opened_at', 'car.words', 'car.plate'])
+      .where('work_order.customer_id', 'in', ids)
+      .orderBy('work_order.opened_at', 'desc')
+      .limit(200)
+      .execute();
+    const papers = await context.tx
+      .selectFrom('paper')
+      .select(['work_order_id', 'kind', 'gross'])
+      .where('customer_id', 'in', ids)
+      .where('kind', 'in', ['invoice', 'credit-note'])
+      .execute();
+    const paid = await context.tx
+      .selectFrom('payment')
+      .innerJoin('work_order', 'work_order.id', 'payment.work_order_id')
+      .select(['payment.work_order_id', 'payment.amount'])
+      .where('work_order.customer_id', 'in', ids)
+      .execute();
+    const toPay = (orderId: string) => {
+      const mine = papers.filter((paper) => paper.work_order_id === orderId);
+      if (mine.length === 0) return 0;
+      return (
+        mine.reduce((sum, paper) => sum + (paper.kind === 'invoice' ? paper.gross : -paper.gross), 0) -
+        paid.filter((one) => one.work_order_id === orderId).reduce((sum, one) => sum + one.amount, 0)
+      );
+    };
+    return {
+      id,
+      revision: row.revision,
+      fields: customerFieldsOf(row),
+      cars: cars.map((car) => ({
+        id: car.id,
+        plate: car.plate,
+        vin: car.vin,
+        words: car.words,
+        year: car.year,
+        unit: car.unit,
+      })),
+      orders: orders.map((order) => ({
+        id: order.id,
+        number: order.number,
+        openedAt: order.opened_at,
+        car: `${order.plate} ${order.words}`.trim(),
+        toPay: context.seesPrices ? toPay(order.id) : null,
+      })),
+      owed: context.seesPrices ? orders.reduce((sum, order) => sum + toPay(order.id), 0) : null,
+      since: row.made_at,
+      noShows: await noShowsOf(context, ids),
+      ...joining,
+    };
+  },
+};

@@ -1,0 +1,121 @@
+import { type DistanceUnit, inKilometres, inMiles } from '../core/measure/distance.ts';
+import { REMINDER_WORDS } from '../core/paper/message-words.ts';
+import { addDays, addMonths } from '../core/time/civil.ts';
+import type { Context } from './context.ts';
+import { newId } from './id.ts';
+import { bookContent } from './order/book-content.ts';
+import type { Loaded } from './order/load.ts';
+import type { Reckoned } from './order/reckon.ts';
+import { settingsOf, signedIn } from './people.ts';
+import { readingsOf } from './reminders.ts';
+import type { ReminderRow } from './tables.ts';
+
+interface ToRemind extends Pick<ReminderRow, 'car_id' | 'source' | 'source_id' | 'words' | 'due_on'> {
+  /** What the car's clock will show, its own unit. */
+  readonly shows: number | null;
+}
+
+const inUnit = (distance: number, from: DistanceUnit, to: DistanceUnit) =>
+  to === 'km' ? inKilometres(distance, from) : inMiles(distance, from);
+
+/** Writes a reminder down, with the true distance. One of the same source that is still open takes the new day and distance. */
+export async function remind(context: Context, { shows, ...row }: ToRemind): Promise<string> {
+  const { tx, write } = context;
+  const { carried } = await readingsOf(context, row.car_id);
+  const due = { due_on: row.due_on, due_mileage: shows === null ? null : shows + carried };
+  const same =
+    row.source_id === null
+      ? undefined
+      : await tx
+          .selectFrom('reminder')
+          .selectAll()
+          .where('source', '=', row.source)
+          .where('source_id', '=', row.source_id)
+          .executeTakeFirst();
+  if (same) {
+    if (same.closed_at === null)
+      await write.update('reminder', same.id, { ...due, words: row.words, revision: same.revision + 1 });
+    return same.id;
+  }
+  const id = newId();
+  await write.insert('reminder', {
+    ...{ id, revision: 1, ...row, ...due, made_at: context.now, made_by: signedIn(context).id },
+    ...{ closed_at: null, close_why: '' },
+  });
+  return id;
+}
+
+/** Declined work comes up again; what was said yes to after all does not. `again` null: it was a yes. */
+export async function remindOfDeclined(
+  context: Context,
+  loaded: Loaded,
+  jobId: string,
+  again: { readonly on: string; readonly distance: number | null } | null,
+): Promise<void> {
+  const { tx, write } = context;
+  if (again) {
+    const words = loaded.jobs.find((job) => job.id === jobId)?.title ?? '';
+    await remind(context, {
+      ...{ car_id: loaded.car.id, source: 'declined', source_id: jobId, words },
+      ...{ due_on: again.on, shows: again.distance },
+    });
+    return;
+  }
+  const open = await tx
+    .selectFrom('reminder')
+    .select(['id', 'revision'])
+    .where('source', '=', 'declined')
+    .where('source_id', '=', jobId)
+    .where('closed_at', 'is', null)
+    .executeTakeFirst();
+  if (open)
+    await write.update('reminder', open.id, {
+      ...{ closed_at: context.now, close_why: 'said-yes', revision: open.revision + 1 },
+    });
+}
+
+/**
+ * What an invoiced order leaves to come: what the job book says is due after its jobs, wheels to tighten again where a
+ * step hands out the card, and the end of the warranty. A paid order does not end these.
+ */
+export async function remindAfterInvoice(
+  context: Context,
+  loaded: Loaded,
+  reckoned: Reckoned,
+  invoicePaperId: string,
+): Promise<void> {
+  if (loaded.order.counter_sale === 1) return;
+  const settings = settingsOf(context);
+  const { order, car } = loaded;
+  const shown = order.mileage_out ?? order.mileage_in;
+  const shows = (distance: number | null) =>
+    distance === null || shown === null ? null : shown + inUnit(distance, settings.distance, car.unit);
+  const words = REMINDER_WORDS[settings.language];
+  const bare = { car_id: car.id };
+  for (const job of reckoned.inSum) {
+    const version = loaded.versions.find((one) => one.id === job.book_job_version_id);
+    if (!version) continue;
+    for (const [place, after] of bookContent(version).after.entries())
+      await remind(context, {
+        ...{ ...bare, source: after.source, source_id: `${job.id}:${place}`, words: after.words },
+        ...{ due_on: after.days === null ? null : addDays(context.today, after.days), shows: shows(after.distance) },
+      });
+  }
+  const card = reckoned.inSum.some((job) => {
+    const version = loaded.versions.find((one) => one.id === job.book_job_version_id);
+    const done = (n: number) =>
+      loaded.steps.findLast((row) => row.job_id === job.id && row.step === n)?.state === 'done';
+    return version !== undefined && bookContent(version).steps.some((step) => step.recheckCard && done(step.n));
+  });
+  if (card && settings.wheelRecheckDistance !== null && shown !== null)
+    await remind(context, {
+      ...{ ...bare, source: 'wheel-recheck', source_id: order.id, words: words.wheels, due_on: null },
+      shows: shows(settings.wheelRecheckDistance),
+    });
+  const terms = settings.warrantyTerms;
+  if (terms)
+    await remind(context, {
+      ...{ ...bare, source: 'warranty', source_id: invoicePaperId, words: words.warranty(order.number) },
+      ...{ due_on: addMonths(context.today, terms.months), shows: shows(terms.distance) },
+    });
+}
