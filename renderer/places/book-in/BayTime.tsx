@@ -1,5 +1,5 @@
 import { clashesWith } from '../../../core/order/bay-clash.ts';
-import { addDays } from '../../../core/time/civil.ts';
+import { addDays, weekday } from '../../../core/time/civil.ts';
 import { instantToWall } from '../../../core/time/instant.ts';
 import { Field } from '../../parts/Field.tsx';
 import { useShop, useWriting } from '../../state/shop.ts';
@@ -27,7 +27,9 @@ interface Props {
   readonly orderId?: string;
 }
 
-const DAYS_AHEAD = 6;
+/** So many days the garage works are offered, of so many that are asked about. */
+const OFFERED = 7;
+const DAYS_AHEAD = 20;
 const HOUR = 60;
 const QUARTER = 15;
 
@@ -39,8 +41,12 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
   const last = addDays(now.date, DAYS_AHEAD);
   const near = useAsk('booking.list', { from: now.date, to: last }).data;
   const far = useAsk('booking.list', value.day > last ? { from: value.day, to: value.day } : null).data;
+  const works = settings?.workingWeekdays ?? [];
   const bays = near?.bays ?? [];
-  const listed = [...(near?.rows ?? []), ...(far?.rows ?? [])];
+  const listed = [near, far].flatMap((one) => [
+    ...(one?.rows ?? []).filter((row) => row.noShowAt === null && row.handedOverAt === null),
+    ...(one?.internal ?? []).map((row) => ({ ...row, orderId: row.id, plate: '', car: row.words })),
+  ]);
   const open: Stretch = {
     from: minutesOf(settings?.planOpens ?? '08:00'),
     to: minutesOf(settings?.planCloses ?? '18:00'),
@@ -68,10 +74,10 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
     <>
       {bays.length === 0 ? null : (
         <DayPicks
-          days={Array.from({ length: DAYS_AHEAD + 1 }, (_, i) => addDays(now.date, i)).map((day) => ({
-            day,
-            bays: bayDays(day),
-          }))}
+          days={Array.from({ length: DAYS_AHEAD + 1 }, (_, i) => addDays(now.date, i))
+            .filter((day) => works.length === 0 || works.includes(weekday(day)))
+            .slice(0, OFFERED)
+            .map((day) => ({ day, bays: bayDays(day) }))}
           bays={bays}
           open={open}
           chosen={value.bayId === '' ? '' : value.day}

@@ -1,5 +1,6 @@
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { Cell } from '../../parts/Cell.tsx';
+import { Choice } from '../../parts/Choice.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
 import { Tick } from '../../parts/Tick.tsx';
 import { useDo } from '../../state/use-do.ts';
@@ -82,6 +83,50 @@ export function Terms({ customer }: Props) {
           {t('customers.poRequired')}
         </Tick>
       </div>
+      <Choice
+        label={t('customers.language')}
+        value={customer.fields.language ?? ''}
+        options={[
+          { value: '', words: t('customers.language-shop') },
+          { value: 'en', words: 'English' },
+          { value: 'de', words: 'Deutsch' },
+        ]}
+        onChange={(language) => void change.run({ id, revision, change: { language: language || null } })}
+      />
+      <NotSaved error={change.error} />
+    </>
+  );
+}
+
+const CONSENTS = ['reminders', 'photos', 'history'] as const;
+const UNASKED = { reminders: null, photos: null, history: null };
+
+/** What they agreed to; not asked is neither yes nor no. */
+export function Consents({ customer }: Props) {
+  const change = useDo('customer.change');
+  const { id, revision } = customer;
+  const consents = customer.fields.consents ?? UNASKED;
+  return (
+    <>
+      {CONSENTS.map((consent) => (
+        <Choice
+          key={consent}
+          label={t(`customers.consent-${consent}`)}
+          value={consents[consent] === null ? 'unasked' : consents[consent] ? 'yes' : 'no'}
+          options={[
+            { value: 'unasked', words: t('intake.notAsked') },
+            { value: 'yes', words: t('intake.yes') },
+            { value: 'no', words: t('intake.no') },
+          ]}
+          onChange={(said) =>
+            void change.run({
+              id,
+              revision,
+              change: { consents: { ...consents, [consent]: said === 'unasked' ? null : said === 'yes' } },
+            })
+          }
+        />
+      ))}
       <NotSaved error={change.error} />
     </>
   );

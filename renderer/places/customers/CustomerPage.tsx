@@ -12,7 +12,7 @@ import { errorSentence } from '../../words/error-sentence.ts';
 import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { dayText } from '../../words/times.ts';
-import { Note, Reach, Terms } from './CustomerFields.tsx';
+import { Consents, Note, Reach, Terms } from './CustomerFields.tsx';
 import { MayYes } from './MayYes.tsx';
 import './list.css';
 import './customer.css';
@@ -66,6 +66,9 @@ export function CustomerPage({ id }: { readonly id: string }) {
           </Part>
           <Part head={t('customers.terms')}>
             <Terms customer={data} />
+          </Part>
+          <Part head={t('customers.agreed')}>
+            <Consents customer={data} />
           </Part>
           <Part head={t('customers.orders')}>
             <Orders orders={orders} />

@@ -25,7 +25,7 @@ export function Day({ rows, now }: Props) {
   if (data === undefined || !settings) return null;
   const minute = minutesOf(instantToWall(now, writing.zone).time);
   const orders = new Map(rows.map((row) => [row.orderId, row]));
-  const booked = data.rows.map((row) => blockOf(row, orders.get(row.orderId)));
+  const booked = [...data.rows.map((row) => blockOf(row, orders.get(row.orderId))), ...data.internal.map(keptOf)];
   const promised = rows.flatMap((row): Promised[] => {
     if (row.promiseAt === null || row.next.promise === 'none') return [];
     const wall = instantToWall(row.promiseAt, writing.zone);
@@ -59,10 +59,17 @@ export function Day({ rows, now }: Props) {
   );
 }
 
+/** A booking without a car: a lift that is examined, a bay kept free. */
+function keptOf(booking: OutputOf<'booking.list'>['internal'][number]): Booked {
+  const from = minutesOf(booking.from);
+  const to = Math.min(24 * HOUR, from + (booking.hours * HOUR) / 1000);
+  return { orderId: booking.id, bayId: booking.bayId, from, to, plate: '', words: booking.words, look: 'kept' };
+}
+
 function blockOf(booking: Booking, row: Row | undefined): Booked {
   const from = minutesOf(booking.from);
   const people = row?.clocks.map((clock) => clock.person) ?? [];
-  const gone = booking.handedOverAt !== null;
+  const gone = booking.handedOverAt !== null || booking.noShowAt !== null;
   const worked = people.length > 0;
   return {
     orderId: booking.orderId,

@@ -6,16 +6,18 @@ import { Flag } from './Flag.tsx';
 import { fitting, hoursShown, layRows, type Placed, type Row } from './lay-out.ts';
 import './strip.css';
 
-/** A car that is booked into a bay today. Times in minutes of the day. */
+/** A car that is booked into a bay today, or what else the bay is kept for. Times in minutes of the day. */
 export interface Booked {
+  /** The order; of what is no order the booking itself. */
   readonly orderId: string;
   readonly bayId: string;
   readonly from: number;
   readonly to: number;
   readonly plate: string;
   readonly words: string;
-  /** worked: a clock runs on it, inked up to now; still: it is here and waits on somebody else, dashed; gone: it left. */
-  readonly look: 'booked' | 'worked' | 'still' | 'gone';
+  /** worked: a clock runs on it, inked up to now; still: it is here and waits on somebody else, dashed; gone: it left;
+   * kept: no car, the bay is kept for something else. */
+  readonly look: 'booked' | 'worked' | 'still' | 'gone' | 'kept';
 }
 
 export interface Promised {
@@ -174,18 +176,11 @@ interface CarProps {
 function Car({ car, placed, y, scale, inked }: CarProps) {
   const high = 34 * scale;
   const wide = Math.max(placed.wide, 6 * scale);
-  const [id, ink, said] = [`strip-${car.orderId}`, `strip-ink-${car.orderId}`, `strip-words-${car.orderId}`];
+  const [id, ink, shown] = [`strip-${car.orderId}`, `strip-ink-${car.orderId}`, `strip-words-${car.orderId}`];
   const room = Math.trunc((wide / scale - 24 - car.plate.length * 10.5) / WORD_SIGN);
   const box = { x: placed.x, y, width: wide, height: high };
-  return (
-    <a
-      href={hrefOf('orders', car.orderId)}
-      aria-label={t(`today.block-${car.look}`, {
-        car: `${car.plate} ${car.words}`.trim(),
-        from: clock(car.from),
-        to: clock(car.to),
-      })}
-    >
+  const drawn = (
+    <>
       <clipPath id={id}>
         <rect {...box} width={Math.max(0, wide - 6 * scale)} />
       </clipPath>
@@ -194,7 +189,7 @@ function Car({ car, placed, y, scale, inked }: CarProps) {
       </clipPath>
       <rect {...box} className={`strip-block ${car.look}`} />
       <g clipPath={`url(#${id})`} fill={car.look === 'gone' ? 'var(--ink-2)' : 'var(--ink)'}>
-        <text id={said} className="strip-car" x={placed.x + 10 * scale} y={y + 22 * scale}>
+        <text id={shown} className="strip-car" x={placed.x + 10 * scale} y={y + 22 * scale}>
           <tspan className="strip-plate">{car.plate}</tspan> <tspan dx={5 * scale}>{fitting(car.words, room)}</tspan>
         </text>
       </g>
@@ -202,11 +197,22 @@ function Car({ car, placed, y, scale, inked }: CarProps) {
         <g clipPath={`url(#${ink})`}>
           <rect {...box} fill="var(--ink)" />
           <g clipPath={`url(#${id})`} fill="var(--paper)">
-            <use href={`#${said}`} />
+            <use href={`#${shown}`} />
           </g>
         </g>
       ) : null}
       <rect className="strip-ring" x={box.x - 4} y={box.y - 4} width={wide + 8} height={high + 8} rx="3" />
+    </>
+  );
+  if (car.look === 'kept') return <g>{drawn}</g>;
+  const said = t(`today.block-${car.look}`, {
+    car: `${car.plate} ${car.words}`.trim(),
+    from: clock(car.from),
+    to: clock(car.to),
+  });
+  return (
+    <a href={hrefOf('orders', car.orderId)} aria-label={said}>
+      {drawn}
     </a>
   );
 }
