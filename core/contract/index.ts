@@ -6,6 +6,7 @@ import { closeOutRoom } from './close-out.ts';
 import { customerRoom } from './customer.ts';
 import { deskRoom } from './desk.ts';
 import { fluidRoom } from './fluid.ts';
+import { markRoom } from './mark.ts';
 import { messageRoom } from './message.ts';
 import { moneyRoom } from './money.ts';
 import { photoRoom } from './photo.ts';
@@ -26,6 +27,7 @@ export const operations = {
   ...sheetRoom,
   ...bookingRoom,
   ...customerRoom,
+  ...markRoom,
   ...messageRoom,
   ...reminderRoom,
   ...closeOutRoom,

@@ -14,6 +14,7 @@ import { fluidHandlers } from './fluid.ts';
 import { jobBookHandlers } from './job-book.ts';
 import { keysAndStorageHandlers } from './keys-and-storage.ts';
 import { listHandlers } from './lists.ts';
+import { markHandlers } from './mark.ts';
 import { messageHandlers } from './message.ts';
 import { moneyHandlers } from './money.ts';
 import { paperListHandlers } from './paper-lists.ts';
@@ -48,6 +49,7 @@ export const handlers: Handlers = {
   ...plateAndOwnerHandlers,
   ...bookingHandlers,
   ...capacityHandlers,
+  ...markHandlers,
   ...messageHandlers,
   ...keysAndStorageHandlers,
   ...reminderHandlers,

@@ -10,8 +10,6 @@ export const NOT_YET: readonly string[] = [
   'test_drive',
   'quarantine',
   'absence',
-  'car_mark',
-  'car_mark_seen',
   'key_out',
   'message',
   'reminder',
@@ -35,6 +33,8 @@ export async function fillEveryTable(garage: PracticeShop): Promise<void> {
     here: true,
     booking: { bayId: bays[0]?.id ?? '', day: '2026-03-10', from: '08:00', hours: 2000 },
   });
+  const scratch = { view: 'left' as const, x: 700, y: 500, words: 'Scratch, rear door' };
+  await garage.did('Desk', 'mark.walkRound', { orderId: id, outline: 'estate', add: [scratch] });
   await garage.did('Runa', 'finding.add', { orderId: id, text: 'Worn tie rod', urgency: 'soon' });
   const part = await garage.did('Desk', 'part.add', {
     ...{ number: 'CW-18', words: 'Crush washer', unit: '' },
