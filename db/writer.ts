@@ -1,4 +1,4 @@
-import type { Kysely, Transaction } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
 import { digestOf } from './digest.ts';
 import { notFound, Refusal } from './refusal.ts';
 import { type Followed, keyOf, type Tables } from './tables.ts';
@@ -14,6 +14,14 @@ export interface Change {
 }
 
 type Row = Record<string, unknown>;
+/** Tables whose rows may come from a file, and be taken back with it. */
+export type BroughtIn = 'customer' | 'car' | 'car_plate' | 'car_owner' | 'past_visit';
+
+/** Whether the database refused since another row names this one (in SQLite's words and in PostgreSQL's). */
+const isNamed = (fault: unknown): boolean =>
+  fault instanceof Error &&
+  'code' in fault &&
+  (fault.code === 'SQLITE_CONSTRAINT_FOREIGNKEY' || fault.code === '23503');
 
 /**
  * The only way to write: every row that goes in or changes is read back and noted for the trail, so that nothing is
@@ -37,6 +45,19 @@ export class Writer {
       .returningAll()
       .executeTakeFirstOrThrow();
     this.changes.push({ t: table, id: String(kept[keyOf(table)]), d: digestOf(kept) });
+  }
+
+  /** Adds many rows of one table at once; not more than a few hundred, since a question has room for so many values only. */
+  async insertMany<T extends Followed>(table: T, rows: readonly Tables[T][]): Promise<void> {
+    if (rows.length === 0) return;
+    const name: string = table;
+    const kept = await this.#tx
+      .insertInto(name)
+      .values(rows as unknown as Row[])
+      .returningAll()
+      .execute();
+    const key = keyOf(table);
+    for (const row of kept) this.changes.push({ t: table, id: String(row[key]), d: digestOf(row) });
   }
 
   /** Changes columns of a row that is known to be there. */
@@ -67,11 +88,29 @@ export class Writer {
     this.changes.push({ t: table, id, was, now, d: digestOf(after) });
   }
 
-  /** Takes an open clock away; no other row ever goes. */
-  async remove(table: 'clock_open', id: string): Promise<void> {
-    const gone = await this.#tx.deleteFrom(table).where(keyOf(table), '=', id).returningAll().executeTakeFirst();
+  /** Takes an open clock away. Only these and what a file brought in by mistake ever go; the trail keeps what they were. */
+  async remove(table: 'clock_open' | BroughtIn, id: string): Promise<void> {
+    const name: string = table;
+    const gone = await this.#tx.deleteFrom(name).where(keyOf(table), '=', id).returningAll().executeTakeFirst();
     if (!gone) throw notFound(table, id);
     this.changes.push({ t: table, id, was: gone, d: null });
+  }
+
+  /** Takes rows that a file brought in away, in this order; none of them where something else names one. Whether they went. */
+  async removeUnnamed(rows: readonly { readonly table: BroughtIn; readonly id: string }[]): Promise<boolean> {
+    const before = this.changes.length;
+    await sql`savepoint brought_in`.execute(this.#tx);
+    try {
+      for (const { table, id } of rows) await this.remove(table, id);
+      await sql`release savepoint brought_in`.execute(this.#tx);
+      return true;
+    } catch (fault) {
+      if (!isNamed(fault)) throw fault;
+      await sql`rollback to savepoint brought_in`.execute(this.#tx);
+      await sql`release savepoint brought_in`.execute(this.#tx);
+      this.changes.length = before;
+      return false;
+    }
   }
 
   /**

@@ -7,6 +7,7 @@ import { customerRoom } from './customer.ts';
 import { deskRoom } from './desk.ts';
 import { fluidRoom } from './fluid.ts';
 import { markRoom } from './mark.ts';
+import { importRoom } from './import.ts';
 import { messageRoom } from './message.ts';
 import { moneyRoom } from './money.ts';
 import { photoRoom } from './photo.ts';
@@ -28,6 +29,7 @@ export const operations = {
   ...bookingRoom,
   ...customerRoom,
   ...markRoom,
+  ...importRoom,
   ...messageRoom,
   ...reminderRoom,
   ...closeOutRoom,

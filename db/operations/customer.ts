@@ -8,7 +8,10 @@ import type { CustomerRow } from '../tables.ts';
 
 type CustomerFields = z.output<typeof customerFields>;
 
-const customerColumns = (fields: CustomerFields): Omit<CustomerRow, 'id' | 'revision' | 'made_at' | 'joined_into'> => ({
+/** The columns of a customer's fields. */
+export const customerColumns = (
+  fields: CustomerFields,
+): Omit<CustomerRow, 'id' | 'revision' | 'made_at' | 'joined_into'> => ({
   name: fields.name,
   phone: fields.phone,
   phone2: fields.phone2,

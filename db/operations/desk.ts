@@ -15,7 +15,8 @@ import { takePayment } from './payment.ts';
 
 type CarFields = z.output<typeof carFields>;
 
-function carColumns(fields: CarFields): Omit<CarRow, 'id' | 'revision' | 'made_at' | 'outline'> {
+/** The columns of a car's fields. Throws bad-input for a VIN with a character that none has. */
+export function carColumns(fields: CarFields): Omit<CarRow, 'id' | 'revision' | 'made_at' | 'outline'> {
   const vin = fields.vin.toUpperCase().replace(/[\s-]/g, '');
   if (vin !== '' && readVin(vin).verdict === 'refuse_character') throw badInput('car.vin', 'vin-character');
   return {

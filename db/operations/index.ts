@@ -11,6 +11,7 @@ import { deskHandlers } from './desk.ts';
 import { findHandlers } from './find.ts';
 import { findingHandlers } from './finding.ts';
 import { fluidHandlers } from './fluid.ts';
+import { importHandlers } from './import.ts';
 import { jobBookHandlers } from './job-book.ts';
 import { keysAndStorageHandlers } from './keys-and-storage.ts';
 import { listHandlers } from './lists.ts';
@@ -50,6 +51,7 @@ export const handlers: Handlers = {
   ...bookingHandlers,
   ...capacityHandlers,
   ...markHandlers,
+  ...importHandlers,
   ...messageHandlers,
   ...keysAndStorageHandlers,
   ...reminderHandlers,

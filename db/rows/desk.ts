@@ -104,8 +104,10 @@ export interface ImportMadeRow {
   import_run_id: string;
   line: number;
   row_hash: string;
-  made_table: string;
+  made_table: 'customer' | 'car' | 'car_owner' | 'past_visit';
   made_id: string;
+  file_key: string | null;
+  was_here: Bit;
 }
 
 export interface PastVisitRow {
@@ -115,5 +117,4 @@ export interface PastVisitRow {
   mileage: number | null;
   words: string;
   amount: number | null;
-  taken_out: Bit;
 }

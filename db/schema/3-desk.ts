@@ -95,14 +95,24 @@ CREATE TABLE import_run (
 -- append-only
 CREATE TABLE import_made (
   id TEXT PRIMARY KEY, import_run_id TEXT NOT NULL REFERENCES import_run, line INTEGER NOT NULL, row_hash TEXT NOT NULL,
-  made_table TEXT NOT NULL, made_id TEXT NOT NULL
+  made_table TEXT NOT NULL CHECK (made_table IN ('customer', 'car', 'car_owner', 'past_visit')), made_id TEXT NOT NULL,
+  -- what the file calls it; was_here: it was in the shop before, the row only names it
+  file_key TEXT, was_here INTEGER NOT NULL CHECK (was_here IN (0, 1))
 ) STRICT;
-CREATE INDEX import_made_run ON import_made (import_run_id);
+CREATE INDEX import_made_run ON import_made (import_run_id, id);
 CREATE INDEX import_made_hash ON import_made (row_hash);
+CREATE INDEX import_made_key ON import_made (file_key, made_table) WHERE file_key IS NOT NULL;
+-- what asks whether a customer may go looks here, row by row
+CREATE INDEX customer_joined ON customer (joined_into) WHERE joined_into IS NOT NULL;
+CREATE INDEX customer_join_from ON customer_join (from_id);
+CREATE INDEX customer_join_into ON customer_join (into_id);
+CREATE INDEX paper_customer ON paper (customer_id);
+-- every order ever, newest first
+CREATE INDEX work_order_opened ON work_order (opened_at, id);
 
 CREATE TABLE past_visit (
   id TEXT PRIMARY KEY, car_id TEXT NOT NULL REFERENCES car, on_day TEXT NOT NULL, mileage INTEGER, words TEXT NOT NULL,
-  amount INTEGER, taken_out INTEGER NOT NULL CHECK (taken_out IN (0, 1))
+  amount INTEGER
 ) STRICT;
 CREATE INDEX past_visit_car ON past_visit (car_id, on_day);
 `;
