@@ -6,19 +6,7 @@ const labour = { kind: 'labour' as const, words: 'Look', quantity: 800, unitPric
 const washer = { kind: 'part' as const, words: 'Washer', quantity: 2000, unitPrice: 210 };
 
 /** Tables that no operation fills yet. Only ever shortened. */
-export const NOT_YET: readonly string[] = [
-  'test_drive',
-  'quarantine',
-  'absence',
-  'key_out',
-  'message',
-  'reminder',
-  'reminder_try',
-  'customer_join',
-  'import_run',
-  'import_made',
-  'past_visit',
-];
+export const NOT_YET: readonly string[] = ['test_drive', 'quarantine', 'import_run', 'import_made', 'past_visit'];
 
 /** One visit after which every table of the shop holds a row: booked, found, quoted, said, worked, billed and paid. */
 export async function fillEveryTable(garage: PracticeShop): Promise<void> {
@@ -91,6 +79,7 @@ export async function fillEveryTable(garage: PracticeShop): Promise<void> {
     reason: 'One back',
     lines: [credited],
   });
+  await atTheDesk(garage, id);
   await garage.did('Piet', 'clock.on', { jobId: null, kind: 'break' });
 }
 
@@ -116,4 +105,22 @@ async function writeDownAtTheBench(garage: PracticeShop, orderId: string, jobId:
   const list = { title: 'Walk-round', kind: 'walk-round' as const, items: [{ words: 'Wipers' }] };
   const { id: checkListId } = await garage.did('Desk', 'checkList.add', list);
   await garage.did('Runa', 'check.record', { orderId, checkListId, answers: [{ item: 0, seen: 'watch' }] });
+}
+
+/** What the day at the desk adds: somebody away, keys out, a message, a reminder asked, two entries joined. */
+async function atTheDesk(garage: PracticeShop, orderId: string): Promise<void> {
+  const { customer, car } = await garage.did('Desk', 'order.get', { id: orderId });
+  const piet = garage.people.get('Piet') ?? '';
+  await garage.did('Desk', 'absence.add', { personId: piet, from: '2026-03-12', to: '2026-03-12', words: 'ill' });
+  await garage.did('Desk', 'key.handOut', { orderId, toWhom: spoken.name });
+  await garage.did('Desk', 'message.record', {
+    ...{ customerId: customer.id, orderId, about: 'ready', way: 'mail', reached: true, words: 'It is ready.' },
+  });
+  const reminder = await garage.did('Desk', 'reminder.add', { carId: car.id, words: 'Tie rod', dueOn: '2026-09-10' });
+  await garage.did('Desk', 'reminder.try', { ...reminder, outcome: 'nobody' });
+  const again = await garage.did('Desk', 'customer.add', { name: 'P. Halloran' });
+  const { revision } = await garage.did('Desk', 'customer.get', { id: customer.id });
+  await garage.did('Desk', 'customer.join', {
+    ...{ fromId: again.id, fromRevision: again.revision, intoId: customer.id, intoRevision: revision },
+  });
 }

@@ -62,6 +62,37 @@ test('phones by their digits, VINs by a piece of them, parts by number and words
   expect(await found('gear oil')).toEqual(['part GO-7590 by number']);
 });
 
+test('letters that no accent comes off: ł, ø, ß, đ are found by l, o, ss, d, in names and in parts', async () => {
+  await book('Łucja Strauß', '555-0120', 'B 1');
+  await book('Đorđe Øster', '555-0121', 'B 2');
+  await garage.did('Desk', 'part.add', { number: 'ZL-1', words: 'Żółty smar', unit: 'L', price: 100, cost: 50 });
+  expect(await found('lucja')).toEqual(['customer Łucja Strauß by name']);
+  expect(await found('strauss')).toEqual(['customer Łucja Strauß by name']);
+  expect(await found('Strauß')).toEqual(['customer Łucja Strauß by name']);
+  expect(await found('dorde')).toEqual(['customer Đorđe Øster by name']);
+  expect(await found('ster')).toEqual(['customer Đorđe Øster by name']);
+  expect(await found('zolty')).toEqual(['part ZL-1 by number']);
+});
+
+test('three characters that somebody remembers: mid-plate, the end of a VIN or of a phone, before those inside others', async () => {
+  await book('Anna Berg', '0171 555 0417', 'KTB 4471', 'CRWNWHEE8L0000417');
+  await book('Bo Carlsen', '0171 417 9999', 'JJD 311', 'CRWNWHEE417000003');
+  expect(await found('B44')).toEqual(['car KTB 4471 by plate']);
+  expect((await found('0417')).slice(0, 1)).toEqual(['car CRWNWHEE8L0000417 by VIN']);
+  expect((await found('417'))[0]).toBe('car CRWNWHEE8L0000417 by VIN');
+  for (const text of ['+49 171 5550417', '0049 (0)171 555-0417', '171/5550417'])
+    expect(await found(text)).toContain('customer Anna Berg by phone');
+  expect(await found('+49 171 5550418')).toEqual([]);
+});
+
+test('what was changed is found as it is now, and no more as it was; quotes and signs are no trap', async () => {
+  const { customerId } = await book('Anna Berg', '555-0101', 'KT 44');
+  await garage.did('Desk', 'customer.change', { id: customerId, revision: 1, change: { name: 'Anna Lundqvist' } });
+  expect(await found('undqv')).toEqual(['customer Anna Lundqvist by name']);
+  expect(await found('anna berg')).toEqual([]);
+  for (const text of ['an"na', "a' OR 1", 'AND OR NOT', '{name} : x', 'anna*', '(anna)', '--x']) await found(text);
+});
+
 test('each thing stands once, and what is nowhere finds nothing', async () => {
   const { carId } = await book('Anna Berg', '555-0101', 'KT 44');
   const { hits } = await garage.did('Desk', 'find.line', { text: 'KT 44' });
