@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { benchRoom } from './bench.ts';
+import { benchPapersRoom } from './bench-papers.ts';
 import { bookingRoom } from './booking.ts';
 import { checkRoom } from './check.ts';
 import { closeOutRoom } from './close-out.ts';
@@ -44,6 +45,7 @@ export const operations = {
   ...fluidRoom,
   ...sampleRoom,
   ...checkRoom,
+  ...benchPapersRoom,
 };
 
 export type Operations = typeof operations;

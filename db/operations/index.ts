@@ -1,5 +1,6 @@
 import type { Handlers } from '../context.ts';
 import { benchHandlers } from './bench.ts';
+import { benchPapersHandlers } from './bench-papers.ts';
 import { bookingHandlers } from './booking.ts';
 import { capacityHandlers } from './capacity.ts';
 import { careHandlers } from './care.ts';
@@ -76,4 +77,5 @@ export const handlers: Handlers = {
   ...fluidHandlers,
   ...sampleHandlers,
   ...checkHandlers,
+  ...benchPapersHandlers,
 };

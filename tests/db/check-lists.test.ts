@@ -1,5 +1,7 @@
+import { createCanvas } from '@napi-rs/canvas';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { newId } from '../../db/id.ts';
+import { readPages, textOf } from '../paper/read-back.ts';
 import { type PracticeShop, practiceShop } from './practice-shop.ts';
 
 let garage: PracticeShop;
@@ -58,6 +60,31 @@ test('each unsafe, soon and watch becomes a finding with what was measured', asy
     ['Brake hoses', 'unsafe', 'cracked to the cords'],
     ['Exhaust', 'not-seen', 'too hot'],
   ]);
+});
+
+test('the customer gets it on paper, with the photos that are to be printed', async () => {
+  const { rows } = await garage.did('Desk', 'check.list', { orderId });
+  const findingId = rows[0]?.answers.find(({ seen }) => seen === 'unsafe')?.findingId ?? '';
+  const base64 = createCanvas(40, 30).toBuffer('image/jpeg', 80).toString('base64');
+  const of = { what: 'finding' as const, id: findingId };
+  const photo = await garage.did('Runa', 'photo.keep', { orderId, of, words: 'hose, left', base64 });
+  const read = async (paper: { base64: string }) =>
+    (await readPages(new Uint8Array(Buffer.from(paper.base64, 'base64')))).map(textOf).join('\n');
+  const ask = () => garage.did('Desk', 'check.paper', { id: rows[0]?.id ?? '' });
+  expect((await garage.did('Desk', 'photo.paper', { orderId })).photos).toBe(0);
+  expect(await read(await ask())).not.toContain('hose, left');
+  await garage.did('Desk', 'photo.print', { id: photo.id, revision: 1, printed: true });
+  const paper = await ask();
+  expect(paper.name).toMatch(/^What we saw \d+\.pdf$/);
+  const text = await read(paper);
+  for (const part of ['Practice', 'Unsafe now', 'cracked to the cords', 'tread 2.1 mm (at least 1.6 mm', 'hose, left'])
+    expect(text).toContain(part);
+  const photos = await garage.did('Desk', 'photo.paper', { orderId });
+  expect(photos.photos).toBe(1);
+  expect(await read(photos)).toContain('hose, left');
+  await garage.did('Desk', 'photo.takeOut', { id: photo.id, revision: 2, takenOut: true });
+  expect((await garage.did('Desk', 'photo.paper', { orderId })).photos).toBe(0);
+  expect(await garage.refused('Desk', 'check.paper', { id: 'none' })).toMatchObject({ code: 'not-found' });
 });
 
 test('every item is answered, once, and measured only where the list measures', async () => {

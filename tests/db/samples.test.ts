@@ -101,6 +101,12 @@ test('a label belongs to one bottle; it is sent, waited for, answered after the 
   const waiting = await garage.did('Desk', 'sample.list', { waiting: true });
   expect(waiting.rows.find((row) => row.id === id)).toMatchObject({ label, sentOn: on, lab: 'Fennick Fluid Lab' });
 
+  const paper = await garage.did('Runa', 'sample.label', { id });
+  expect(paper.lines).toContain('Rear axle, serial RD-4127X');
+  expect(paper.lines[0]).toBe(label);
+  expect(paper.name).toBe(`${label}.pdf`);
+  expect(Buffer.from(paper.base64, 'base64').subarray(0, 5).toString()).toBe('%PDF-');
+
   // The work is billed meanwhile.
   const job = await garage.did('Desk', 'job.add', {
     ...{ orderId, job: { title: 'Look' } },

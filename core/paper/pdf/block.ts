@@ -1,4 +1,5 @@
 import type { PaperLogo } from '../document.ts';
+import type { PaperPicture } from '../seen.ts';
 import type { Style } from './fonts.ts';
 import type { Shaper } from './shape.ts';
 import { type Placed, type Span, setLines } from './text.ts';
@@ -41,7 +42,17 @@ export interface LogoItem {
   readonly logo: PaperLogo;
 }
 
-export type Item = TextItem | RuleItem | FrameItem | LogoItem;
+/** A photo, as large as its place allows, upright, at the left of it. */
+export interface PictureItem {
+  readonly kind: 'picture';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly picture: PaperPicture;
+}
+
+export type Item = TextItem | RuleItem | FrameItem | LogoItem | PictureItem;
 
 /** A piece of a paper that is never broken: items measured from its own top left corner. */
 export interface Block {

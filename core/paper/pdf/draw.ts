@@ -1,5 +1,6 @@
 import type { PDFDocument, PDFPage, PDFRef } from '@cantoo/pdf-lib';
 import type { FrameItem, Item, LogoItem, RuleItem, TextItem } from './block.ts';
+import { drawPicture } from './draw-picture.ts';
 import { EmbeddedFace } from './embed.ts';
 import { FACES, type Face } from './fonts.ts';
 import type { PaperLayout } from './layout.ts';
@@ -34,7 +35,10 @@ export async function drawPages(lib: PdfLib, pdf: PDFDocument, layout: PaperLayo
     const sheet = pdf.addPage([layout.width, layout.height]);
     sheet.node.set(lib.PDFName.of('Contents'), pdf.context.register(pdf.context.flateStream(content)));
     sheet.node.set(lib.PDFName.of('Resources'), pdf.context.obj({ Font: fonts }));
-    for (const item of page.items) if (item.kind === 'logo') await drawLogo(lib, pdf, sheet, item, layout.height);
+    for (const item of page.items) {
+      if (item.kind === 'logo') await drawLogo(lib, pdf, sheet, item, layout.height);
+      if (item.kind === 'picture') await drawPicture(lib, pdf, sheet, item, layout.height);
+    }
   }
 }
 
