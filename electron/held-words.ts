@@ -42,7 +42,7 @@ const SENTENCES: Readonly<Record<HeldWhat, string>> = {
   'torque-none-made': 'no touch is made that could be taken back',
   'procedure-wrong': 'step {step} keeps it from the bench ({rule}): mend it, or save it as a draft',
   'procedure-draft': 'the job is a draft: put it to use first',
-  'drive-by-other': 'somebody who did not do the work drives it',
+  'by-other': 'this is for somebody who did not do the work',
   'more-than-issued': 'that is more than was issued and is not back yet: {left}',
   'photo-not-printable': 'a WebP picture cannot be printed: keep it as JPEG or PNG',
   'no-invoice-yet': 'there is no invoice yet: take it as a deposit',

@@ -49,7 +49,10 @@ export const benchRoom = {
           id,
           title: z.string(),
           car: z.string(),
+          /** The version that the bench gets; 0 while there is none. */
           version: z.int(),
+          /** A newer one that is not put to use; null where there is none. */
+          draft: z.int().nullable(),
           bookHours: quantity,
           steps: z.int(),
           warnings: z.int(),
@@ -59,11 +62,14 @@ export const benchRoom = {
   ),
   'jobBook.get': ask(
     'crew',
-    z.strictObject({ id }),
+    /** The newest version, a draft too; or the one that the bench gets. */
+    z.strictObject({ id, used: z.boolean().default(false) }),
     z.strictObject({
       id,
       versionId: id,
       version: z.int(),
+      /** The version that the bench gets; 0 while there is none. */
+      inUse: z.int(),
       content: bookJobContent,
       warnings: z.array(procedureWarning),
       lastTimes,
@@ -77,11 +83,21 @@ export const benchRoom = {
   ),
   'jobBook.save': act(
     'desk',
-    z.strictObject({ id: id.nullable(), basedOn: z.int().min(0), content: bookJobContent }),
+    /**
+     * Kept as a new version after the newest one. A draft may be wrong; what is put to use may not hold a wrong order of
+     * the plugs, nor a torque without a source.
+     */
+    z.strictObject({
+      id: id.nullable(),
+      basedOn: z.int().min(0),
+      content: bookJobContent,
+      draft: z.boolean().default(false),
+    }),
     z.strictObject({
       id,
       versionId: id,
       version: z.int(),
+      inUse: z.int(),
       warnings: z.array(procedureWarning),
     }),
   ),

@@ -50,7 +50,7 @@ export const HELD = {
   'torque-none-made': [],
   'procedure-wrong': ['step', 'rule'],
   'procedure-draft': [],
-  'drive-by-other': [],
+  'by-other': [],
   'more-than-issued': ['left'],
   'photo-not-printable': [],
   // Money.

@@ -13,6 +13,7 @@ import { messageRoom } from './message.ts';
 import { moneyRoom } from './money.ts';
 import { photoRoom } from './photo.ts';
 import { quotesRoom } from './quotes.ts';
+import { releaseRoom } from './release.ts';
 import { reminderRoom } from './reminder.ts';
 import { sampleRoom } from './sample.ts';
 import { sheetRoom } from './sheet.ts';
@@ -33,6 +34,7 @@ export const operations = {
   ...importRoom,
   ...messageRoom,
   ...reminderRoom,
+  ...releaseRoom,
   ...closeOutRoom,
   ...moneyRoom,
   ...quotesRoom,

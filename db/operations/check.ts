@@ -3,7 +3,9 @@ import type { checkAnswer, checkItem } from '../../core/contract/check.ts';
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { checksOf, type KeptCheck } from '../order/checks.ts';
+import { heldForDoers } from '../order/doers.ts';
 import { addFinding } from '../order/findings.ts';
+import { loadOrder } from '../order/load.ts';
 import { signedIn } from '../people.ts';
 import { badInput, notFound } from '../refusal.ts';
 import type { CheckListRow } from '../tables.ts';
@@ -76,6 +78,7 @@ export const checkHandlers: Handlers = {
     const row = await context.tx.selectFrom('check_list').selectAll().where('id', '=', checkListId).executeTakeFirst();
     if (!row) throw notFound('check_list', checkListId);
     const list = fieldsOf(row);
+    if (list.kind === 'final') heldForDoers(await loadOrder(context, orderId), null, signedIn(context).id);
     const findings: { item: number; findingId: string }[] = [];
     const kept: KeptCheck['answers'][number][] = [];
     for (const each of answered(list.items, answers)) {

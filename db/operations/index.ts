@@ -6,6 +6,7 @@ import { capacityHandlers } from './capacity.ts';
 import { careHandlers } from './care.ts';
 import { checkHandlers } from './check.ts';
 import { closeOutHandlers } from './close-out.ts';
+import { comebackHandlers } from './comeback.ts';
 import { customerHandlers } from './customer.ts';
 import { customerJoinHandlers } from './customer-join.ts';
 import { deskHandlers } from './desk.ts';
@@ -24,7 +25,9 @@ import { paperHandlers } from './papers.ts';
 import { paymentHandlers } from './payment.ts';
 import { photoHandlers } from './photo.ts';
 import { plateAndOwnerHandlers } from './plate-and-owner.ts';
+import { quarantineHandlers } from './quarantine.ts';
 import { quoteHandlers } from './quotes.ts';
+import { releaseHandlers } from './release.ts';
 import { reminderHandlers } from './reminder.ts';
 import { sampleHandlers } from './sample.ts';
 import { sheetHandlers } from './sheet.ts';
@@ -62,6 +65,9 @@ export const handlers: Handlers = {
   ...benchHandlers,
   ...stepHandlers,
   ...torqueHandlers,
+  ...quarantineHandlers,
+  ...releaseHandlers,
+  ...comebackHandlers,
   ...wrenchHandlers,
   ...stockHandlers,
   ...jobBookHandlers,

@@ -5,19 +5,25 @@ import { type BookContent, bookContent } from '../order/book-content.ts';
 import { mendedBy } from '../order/findings.ts';
 import { lastTimes } from '../order/last-times.ts';
 import { signedIn } from '../people.ts';
-import { badInput, notFound, Refusal } from '../refusal.ts';
+import { badInput, held, notFound, Refusal } from '../refusal.ts';
 import { addJob } from './on-the-sheet.ts';
 
-async function current(context: Context, id: string) {
+/** The newest version of a job, a draft too; `inUse` is the one that the bench gets, 0 while there is none. */
+async function newest(context: Context, id: string, inUseOnly = false) {
   const row = await context.tx
     .selectFrom('book_job')
-    .innerJoin('book_job_version', (on) =>
-      on
-        .onRef('book_job_version.book_job_id', '=', 'book_job.id')
-        .onRef('book_job_version.version', '=', 'book_job.version'),
-    )
-    .select(['book_job.id', 'book_job_version.id as versionId', 'book_job.version', 'book_job_version.content'])
+    .innerJoin('book_job_version', 'book_job_version.book_job_id', 'book_job.id')
+    .select([
+      'book_job.id',
+      'book_job.version as inUse',
+      'book_job_version.id as versionId',
+      'book_job_version.version',
+      'book_job_version.content',
+    ])
     .where('book_job.id', '=', id)
+    .$if(inUseOnly, (query) => query.whereRef('book_job_version.version', '=', 'book_job.version'))
+    .orderBy('book_job_version.version', 'desc')
+    .limit(1)
     .executeTakeFirst();
   if (!row) throw notFound('book_job', id);
   return { ...row, content: bookContent({ id: row.versionId, content: row.content }) };
@@ -30,12 +36,13 @@ export const jobBookHandlers: Handlers = {
     const rows = await context.tx.selectFrom('book_job').select('id').orderBy('title').execute();
     const all = [];
     for (const { id } of rows) {
-      const { content, version } = await current(context, id);
+      const { content, version, inUse } = await newest(context, id);
       all.push({
         id,
         title: content.title,
         car: content.car,
-        version,
+        version: inUse,
+        draft: version > inUse ? version : null,
         bookHours: content.bookHours,
         steps: content.steps.length,
         warnings: warningsOf(content).length,
@@ -43,8 +50,8 @@ export const jobBookHandlers: Handlers = {
     }
     return { rows: all };
   },
-  'jobBook.get': async ({ id }, context) => {
-    const row = await current(context, id);
+  'jobBook.get': async ({ id, used }, context) => {
+    const row = await newest(context, id, used);
     const content = context.seesPrices
       ? row.content
       : { ...row.content, lines: row.content.lines.map((line) => ({ ...line, unitPrice: null, unitCost: null })) };
@@ -52,6 +59,7 @@ export const jobBookHandlers: Handlers = {
       id,
       versionId: row.versionId,
       version: row.version,
+      inUse: row.inUse,
       content,
       warnings: warningsOf(row.content),
       lastTimes: await lastTimes(context, id, row.content.bookHours),
@@ -74,11 +82,14 @@ export const jobBookHandlers: Handlers = {
         : { ...content, lines: content.lines.map((line) => ({ ...line, unitPrice: null, unitCost: null })) },
     };
   },
-  'jobBook.save': async ({ id, basedOn, content }, context) => {
+  'jobBook.save': async ({ id, basedOn, content, draft }, context) => {
     const numbers = content.steps.map((step) => step.n);
     if (numbers.some((n, at) => n !== at + 1)) throw badInput('content.steps', 'steps-out-of-order');
+    const warnings = warningsOf(content);
+    const wrong = draft ? undefined : warnings.find((warning) => warning.keepsFromBench);
+    if (wrong) throw held([{ what: 'procedure-wrong', with: { step: wrong.step, rule: wrong.rule } }]);
     const versionId = newId();
-    const before = id === null ? null : await current(context, id);
+    const before = id === null ? null : await newest(context, id);
     if (before && before.version !== basedOn) {
       throw new Refusal({
         code: 'changed-meanwhile',
@@ -91,8 +102,11 @@ export const jobBookHandlers: Handlers = {
     }
     const bookId = before?.id ?? newId();
     const version = (before?.version ?? 0) + 1;
-    if (before) await context.write.update('book_job', bookId, { title: content.title, version });
-    else await context.write.insert('book_job', { id: bookId, title: content.title, version });
+    const inUse = draft ? (before?.inUse ?? 0) : version;
+    // A draft of a job that is in use leaves what the bench gets as it is, its title too.
+    if (!before) await context.write.insert('book_job', { id: bookId, title: content.title, version: inUse });
+    else if (!draft || inUse === 0)
+      await context.write.update('book_job', bookId, { title: content.title, version: inUse });
     await context.write.insert('book_job_version', {
       id: versionId,
       book_job_id: bookId,
@@ -101,10 +115,12 @@ export const jobBookHandlers: Handlers = {
       at: context.now,
       person_id: signedIn(context).id,
     });
-    return { id: bookId, versionId, version, warnings: warningsOf(content) };
+    return { id: bookId, versionId, version, inUse, warnings };
   },
   'job.fromBook': async ({ orderId, bookJobId, findingId }, context) => {
-    const { content, versionId } = await current(context, bookJobId);
+    const { inUse } = await newest(context, bookJobId);
+    if (inUse === 0) throw held([{ what: 'procedure-draft', with: {} }]);
+    const { content, versionId } = await newest(context, bookJobId, true);
     const rate = await context.tx
       .selectFrom('labour_rate')
       .select('price')

@@ -148,6 +148,7 @@ export async function addJob(
     book_job_version_id: versionId,
     moved_to: null,
     first_job_id: null,
+    comeback_cause: null,
   });
   const lineIds = [];
   for (const line of lines) lineIds.push(await addLine(context, id, line));

@@ -22,6 +22,7 @@ import {
   openSheet,
   untouched,
 } from './on-the-sheet.ts';
+import { heldInQuarantine } from './quarantine.ts';
 
 /** The head of an order as the contract names it: both values come back when two people change it at once. */
 const headOf = (row: WorkOrderRow) => ({
@@ -92,17 +93,20 @@ export const sheetHandlers: Handlers = {
       })),
     };
   },
-  'order.handOver': async ({ id, revision, to }, context) => ({
-    id,
-    revision: await context.write.edit(
-      'work_order',
+  'order.handOver': async ({ id, revision, to }, context) => {
+    await heldInQuarantine(context, id);
+    return {
       id,
-      revision,
-      { handed_over_at: context.now, handed_over_to: to },
-      { to },
-      (row) => ({ to: row.handed_over_to }),
-    ),
-  }),
+      revision: await context.write.edit(
+        'work_order',
+        id,
+        revision,
+        { handed_over_at: context.now, handed_over_to: to },
+        { to },
+        (row) => ({ to: row.handed_over_to }),
+      ),
+    };
+  },
   'order.cancel': async ({ id, revision, why }, context) => {
     await openSheet(context, id);
     return {

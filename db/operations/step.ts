@@ -91,6 +91,8 @@ export const stepHandlers: Handlers = {
     const { job, steps, found } = await stepToWorkOn(context, jobId, n);
     if ((state === 'not-needed' || state === 'failed') && why === '') throw badInput('why', 'needed');
     const secondId = await otherPerson(context, second);
+    // Who tightened the bolts does not sign for them.
+    if (found.touched.some((row) => row.person_id === secondId)) throw held([{ what: 'second-is-first', with: {} }]);
     if (state === 'done') {
       heldByHoldPoint(steps, n);
       const reasons = keepsFromDone(job, steps, found, { byId: who.id, secondId }, reading);

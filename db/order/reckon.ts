@@ -57,6 +57,21 @@ function sheetJob(
   };
 }
 
+/**
+ * Jobs whose last answer is a yes of somebody who cannot give it as the job now stands: free work (warranty, goodwill,
+ * internal) is the owner's to say yes to, charged work is not. So a job that changes its kind waits for a yes anew.
+ */
+function yesOfAnother(loaded: Loaded): ReadonlySet<string> {
+  const spoken = new Map(loaded.decisions.map((row) => [row.id, row.spoken_role]));
+  const unfit = loaded.jobs.filter((job) => {
+    const last = loaded.decided.findLast((row) => row.job_id === job.id);
+    if (last?.answer !== 'yes') return false;
+    const owner = spoken.get(last.decision_id) === 'owner';
+    return job.kind === 'charged' ? owner && job.given === 0 : !owner;
+  });
+  return new Set(unfit.map((job) => job.id));
+}
+
 /** The sheet of an order, its totals, and the yes against it. Declined and offered jobs stand outside the sum. */
 export function reckonOrder(loaded: Loaded, settings: Settings) {
   const answers = new Map(loaded.decided.map((row) => [row.job_id, row.answer]));
@@ -78,10 +93,11 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
   const rules = rulesOf(settings);
   const sheet = sheetOf(inSum);
   const totals = reckonSheet(sheet, rules);
+  const unfit = yesOfAnother(loaded);
   const decisions = loaded.decisions.map((decision) => ({
     ceiling: decision.ceiling === null ? null : money(decision.ceiling),
     jobs: loaded.decided
-      .filter((row) => row.decision_id === decision.id)
+      .filter((row) => row.decision_id === decision.id && !unfit.has(row.job_id))
       .map((row) => ({ jobId: row.job_id, answer: row.answer })),
   }));
   const { overrun } = settings;

@@ -53,8 +53,9 @@ const signed = ({ step, last }: StandingStep) => ({
   secondId: last?.second_id ?? null,
 });
 
-/** Ids of those who did the work of these steps. */
-export const doersOf = (steps: readonly StandingStep[]): ReadonlySet<string> => whoDid(steps.map(signed));
+/** Ids of those who did the work of these steps, or tightened anything in them. */
+export const doersOf = (steps: readonly StandingStep[]): ReadonlySet<string> =>
+  new Set([...whoDid(steps.map(signed)), ...steps.flatMap(({ touched }) => touched.map((row) => row.person_id))]);
 
 /** What of a job's procedure holds its order from leaving: by step, and how many torque entries are missing. */
 export function missingOf(steps: readonly StandingStep[]) {

@@ -238,8 +238,8 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
 function jobsOf(context: Context, loaded: Loaded, reckoned: Reckoned): Whole['jobs'] {
   const amounts = new Map(reckoned.totals.lines.map((line) => [line.lineId, line.amount]));
   const name = (personId: string | null | undefined) => (personId ? (loaded.people.get(personId)?.name ?? null) : null);
-  const seen = <T>(amount: T): T | null => (context.seesPrices ? amount : null);
   const wrenchName = (id: string | null | undefined) => (id ? (loaded.wrenches.get(id) ?? '') : '');
+  const seen = <T>(amount: T): T | null => (context.seesPrices ? amount : null);
   return loaded.jobs.map((job) => ({
     id: job.id,
     revision: job.revision,

@@ -114,6 +114,7 @@ export interface TestDriveRow {
   person_id: string;
   out_reading: number;
   in_reading: number;
+  purpose: 'confirm' | 'check';
   outcome: 'fine' | 'found' | 'not-released';
   words: string;
   at: number;

@@ -57,6 +57,7 @@ export interface JobRow {
   book_job_version_id: string | null;
   moved_to: string | null;
   first_job_id: string | null;
+  comeback_cause: 'part' | 'work' | 'other' | 'misdiagnosis' | null;
 }
 export interface LineRow {
   id: string;

@@ -11,6 +11,7 @@ ALTER TABLE finding ADD COLUMN place TEXT;
 ALTER TABLE finding ADD COLUMN part TEXT;
 ALTER TABLE finding ADD COLUMN mend TEXT CHECK (mend IS NULL OR json_valid(mend));
 ALTER TABLE job ADD COLUMN first_job_id TEXT REFERENCES job;
+ALTER TABLE job ADD COLUMN comeback_cause TEXT CHECK (comeback_cause IN ('part', 'work', 'other', 'misdiagnosis'));
 ALTER TABLE step_done ADD COLUMN wrench_id TEXT REFERENCES wrench;
 ALTER TABLE step_done ADD COLUMN reading TEXT CHECK (reading IS NULL OR json_valid(reading));
 ALTER TABLE step_done ADD COLUMN late INTEGER CHECK (late IN (0, 1));
@@ -92,6 +93,7 @@ CREATE INDEX fluid_sample_open ON fluid_sample (drawn_at) WHERE result_on IS NUL
 CREATE TABLE test_drive (
   id TEXT PRIMARY KEY, work_order_id TEXT NOT NULL REFERENCES work_order, job_id TEXT REFERENCES job,
   person_id TEXT NOT NULL REFERENCES person, out_reading INTEGER NOT NULL, in_reading INTEGER NOT NULL CHECK (in_reading >= out_reading),
+  purpose TEXT NOT NULL CHECK (purpose IN ('confirm', 'check')),
   outcome TEXT NOT NULL CHECK (outcome IN ('fine', 'found', 'not-released')), words TEXT NOT NULL, at INTEGER NOT NULL
 ) STRICT;
 CREATE INDEX test_drive_order ON test_drive (work_order_id);

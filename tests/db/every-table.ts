@@ -6,7 +6,7 @@ const labour = { kind: 'labour' as const, words: 'Look', quantity: 800, unitPric
 const washer = { kind: 'part' as const, words: 'Washer', quantity: 2000, unitPrice: 210 };
 
 /** Tables that no operation fills yet. Only ever shortened. */
-export const NOT_YET: readonly string[] = ['test_drive', 'quarantine', 'import_run', 'import_made', 'past_visit'];
+export const NOT_YET: readonly string[] = ['import_run', 'import_made', 'past_visit'];
 
 /** One visit after which every table of the shop holds a row: booked, found, quoted, said, worked, billed and paid. */
 export async function fillEveryTable(garage: PracticeShop): Promise<void> {
@@ -56,6 +56,10 @@ export async function fillEveryTable(garage: PracticeShop): Promise<void> {
   const turned = content.steps.find(({ torque }) => torque !== null)?.n ?? 0;
   await garage.did('Runa', 'torque.make', { jobId: fromBook.id, step: turned, touch: 0, wrenchId: wrench.id });
   await writeDownAtTheBench(garage, id, fromBook.id);
+  const drive = { orderId: id, purpose: 'confirm' as const, out: 61_000, in: 61_000, outcome: 'fine' as const };
+  await garage.did('Runa', 'testDrive.record', drive);
+  const tagged = await garage.did('Runa', 'quarantine.set', { orderId: id, what: 'part', words: 'Worn tie rod' });
+  await garage.did('Odile', 'quarantine.lift', { ...tagged, why: 'Scrapped' });
   await garage.did('Runa', 'clock.on', { jobId: job.id });
   garage.now = at('2026-03-10T09:00');
   await garage.did('Runa', 'clock.off', {});

@@ -1,7 +1,5 @@
 import { z } from 'zod';
-import { covered } from '../../core/car/warranty.ts';
 import type { InputOf } from '../../core/contract/index.ts';
-import { civilDateOf } from '../../core/time/instant.ts';
 import { at, type PracticeShop } from '../db/practice-shop.ts';
 import type { Case } from './case.ts';
 import { bookIn, ITEMISED, inShop, invoice, oneTax, yes } from './played-shop.ts';
@@ -137,10 +135,20 @@ const T35: Case = (given) => {
     })
     .parse(given);
   const terms = { months: inputs.months, distance: inputs.distance, edgesIncluded: inputs.edges_included };
-  return inShop({ supplies: ITEMISED, taxes: oneTax(2000) }, async (garage) => {
+  const settings = {
+    supplies: ITEMISED,
+    taxes: oneTax(2000),
+    warrantyTerms: { ...terms, source: '', checkedOn: null },
+  };
+  return inShop(settings, async (garage) => {
     garage.now = at(`${inputs.on}T08:00`);
     const first = await bookIn(garage, inputs.odo);
+    const labour = { kind: 'labour' as const, words: 'Work', quantity: 1000, unitPrice: 9_600 };
+    const repair = await garage.did('Desk', 'job.add', { orderId: first.id, job: { title: 'Swap' }, lines: [labour] });
+    await yes(garage, first.id, [repair.id], 11_520);
+    await invoice(garage, first.id);
     const back: string[] = [];
+    const cover: (boolean | null)[] = [];
     for (const [on, mileage] of inputs.returns) {
       garage.now = at(`${on}T08:00`);
       const booked = await garage.did('Desk', 'order.book', {
@@ -150,21 +158,19 @@ const T35: Case = (given) => {
         ...{ mileage, mileageDoubt: 'as-typed', here: true },
       });
       back.push(booked.id);
+      const { rows } = await garage.did('Desk', 'comeback.firstJobs', { orderId: booked.id });
+      const row = rows.find((one) => one.jobId === repair.id);
+      cover.push(row?.cover.covered ?? null);
     }
-    const { visits } = await garage.did('Desk', 'car.get', { id: first.carId });
-    const readingOf = (orderId: string) => {
-      const found = visits.find((one) => one.orderId === orderId);
-      return { on: civilDateOf(found?.openedAt ?? 0, 'UTC'), distance: found?.mileageIn ?? 0 };
-    };
     const [orderId = ''] = back;
-    const job = await garage.did('Desk', 'job.add', {
-      orderId,
-      job: { title: 'Again', kind: 'warranty' },
-      lines: [
-        { kind: 'labour', words: 'Work', quantity: 1000, unitPrice: 9_600 },
-        { ...piece('Part'), unitPrice: 4_000 },
-      ],
+    const job = await garage.did('Desk', 'comeback.add', {
+      ...{ orderId, firstJobId: repair.id, title: 'Again', bearer: 'us', cause: 'work' },
     });
+    const lines: string[] = [];
+    for (const line of [labour, { ...piece('Part'), unitPrice: 4_000 }])
+      lines.push((await garage.did('Desk', 'line.add', { jobId: job.id, line })).id);
+    const { comebacks } = await garage.did('Odile', 'release.get', { orderId });
+    if (comebacks[0]?.firstOrderNumber !== first.number) throw new Error('The comeback does not know its first visit');
     const named = {
       orderId,
       jobs: [{ jobId: job.id, answer: 'yes' as const }],
@@ -178,11 +184,11 @@ const T35: Case = (given) => {
     });
     await garage.did('Odile', 'decision.record', { ...named, spoken: { name: 'Odile', role: 'owner' } });
     const partId = await stocked(garage, 'CW-1', inputs.part_cost);
-    await garage.did('Runa', 'part.issue', { jobId: job.id, lineId: job.lineIds[1] ?? null, partId, quantity: 1000 });
+    await garage.did('Runa', 'part.issue', { jobId: job.id, lineId: lines[1] ?? null, partId, quantity: 1000 });
     await works(garage, 'Ada', inputs.pay_rate, inputs.min, job.id);
     const billed = await invoice(garage, orderId);
     return {
-      covered: back.map((one) => covered(readingOf(first.id), terms, readingOf(one))),
+      covered: cover,
       internal_cost: (await margin(garage, orderId)).cost,
       customer_pays: billed.gross,
     };

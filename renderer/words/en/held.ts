@@ -40,7 +40,7 @@ export const held = {
   'torque-none-made': 'None is made that could be taken back.',
   'procedure-wrong': 'Step {step} keeps it from the bench. Mend it, or keep it as a draft.',
   'procedure-draft': 'It is a draft. Put it to use first.',
-  'drive-by-other': 'Somebody who did not do the work drives it.',
+  'by-other': 'This is for somebody who did not do the work.',
   'more-than-issued': 'That is more than was drawn and is not back yet.',
   'photo-not-printable': 'A WebP picture cannot be printed. Take it as JPEG or PNG.',
   'no-invoice-yet': 'There is no invoice yet. Take it as a deposit.',
