@@ -1,6 +1,7 @@
 import type { Case } from './case.ts';
 import { playedClocks } from './played-clocks.ts';
 import { playedClose } from './played-close.ts';
+import { playedDesk } from './played-desk.ts';
 import { playedPayments } from './played-payments.ts';
 import { playedSheets } from './played-sheets.ts';
 
@@ -11,6 +12,7 @@ import { playedSheets } from './played-sheets.ts';
 export const played: Readonly<Record<string, Case>> = {
   ...playedClocks,
   ...playedClose,
+  ...playedDesk,
   ...playedPayments,
   ...playedSheets,
 };
