@@ -3,6 +3,7 @@ import { t } from '../../renderer/words/t.ts';
 import { expectAxeClean } from './axe.ts';
 import { orderReadyToClose, orderWithOilJob } from './oil-job.ts';
 import { expect, test } from './shop-fixture.ts';
+import { signWrongly } from './steps.ts';
 import { choose, enter, field, foot, openOrder } from './window.ts';
 
 test('axe finds nothing where a quote is made, with its words and a day that is over', async ({ garage, page }) => {
@@ -31,19 +32,7 @@ test('axe finds nothing where a step goes otherwise and its second person types 
   for (const n of [1, 2]) await garage.did('Runa', 'step.tick', { jobId: jobs[0]?.id ?? '', n, state: 'done' });
   await enter(page, garage);
   await openOrder(page, garage, id);
-  const step = page
-    .getByRole('region', { name: t('bench.procedure') })
-    .getByRole('listitem')
-    .nth(2);
-  for (const bolt of [1, 2]) {
-    await step.getByRole('button', { name: t('bench.tightened') }).click();
-    await expect(step).toContainText(t('bench.entered', { done: bolt, n: 2 }));
-  }
-  await step.getByRole('combobox', { name: t('bench.second') }).selectOption('Nessa');
-  await step.getByLabel(t('bench.secondCode')).fill('not hers');
-  await step.getByRole('checkbox').click();
-  await expect(step.getByRole('alert')).toBeVisible();
-  await step.getByRole('button', { name: t('bench.otherwise') }).click();
+  await signWrongly(page, 3);
   await expectAxeClean(page, 'a step that goes otherwise, a wrong code');
 });
 

@@ -1,33 +1,12 @@
 import type { Page } from '@playwright/test';
 import { t } from '../../renderer/words/t.ts';
-import { PEOPLE } from './garage.ts';
-import { OIL_JOB, OIL_SUM, orderWithOilJob } from './oil-job.ts';
+import { OIL_SUM, orderWithOilJob } from './oil-job.ts';
 import { expect, test } from './shop-fixture.ts';
+import { tickStep } from './steps.ts';
 import { choose, enter, expectOnSheet, field, foot, openOrder, sheetOf } from './window.ts';
 
 const bench = (page: Page) => page.getByRole('complementary', { name: t('bench.title') });
 const clocks = (page: Page) => page.getByRole('region', { name: t('bench.clocks') });
-
-/** Ticks the next step: with its torque entries, and the second person's own code where somebody must sign. */
-async function tick(page: Page, n: number): Promise<void> {
-  const step = OIL_JOB.steps[n - 1];
-  if (step === undefined) return;
-  const row = page
-    .getByRole('region', { name: t('bench.procedure') })
-    .getByRole('listitem')
-    .nth(n - 1);
-  if ('torque' in step)
-    for (let bolt = 0; bolt < step.torque.count; bolt += 1) {
-      await row.getByRole('button', { name: t('bench.tightened') }).click();
-      await expect(row).toContainText(t('bench.entered', { done: bolt + 1, n: step.torque.count }));
-    }
-  if ('second' in step) {
-    await row.getByRole('combobox', { name: t('bench.second') }).selectOption('Nessa');
-    await row.getByLabel(t('bench.secondCode')).fill(PEOPLE[3].code);
-  }
-  await row.getByRole('checkbox').click();
-  await expect(row.getByRole('checkbox')).toBeChecked();
-}
 
 test('two people clock on, parts are drawn, steps ticked; what is found beyond the yes waits for its own', async ({
   garage,
@@ -46,7 +25,7 @@ test('two people clock on, parts are drawn, steps ticked; what is found beyond t
   for (const words of ['Plug washer', 'Gear oil'])
     await page.getByRole('button', { name: t('bench.takeOf', { words }) }).click();
   await expect(page.getByRole('region', { name: t('bench.pick') }).getByText(t('bench.taken'))).toHaveCount(2);
-  for (const n of [1, 2, 3]) await tick(page, n);
+  for (const n of [1, 2, 3]) await tickStep(page, n);
 
   await field(page, t('sheet.foundNew')).fill('Left shaft seal is torn');
   await page.getByRole('button', { name: t('sheet.add'), exact: true }).click();

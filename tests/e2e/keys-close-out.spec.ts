@@ -1,8 +1,8 @@
 import { t } from '../../renderer/words/t.ts';
-import { PEOPLE } from './garage.ts';
 import { Keys } from './keys.ts';
 import { orderWithOilJob } from './oil-job.ts';
 import { expect, test } from './shop-fixture.ts';
+import { tickStepByKeys } from './steps.ts';
 import { field, foot, sheetOf } from './window.ts';
 
 test('clocks, steps, extra work and its yes, the stops before the invoice: without the mouse', async ({
@@ -29,29 +29,7 @@ test('clocks, steps, extra work and its yes, the stops before the invoice: witho
   }
   const pick = page.getByRole('region', { name: t('bench.pick') });
   await expect(pick.getByText(t('bench.taken'))).toHaveCount(2);
-  const step = (n: number) =>
-    page
-      .getByRole('region', { name: t('bench.procedure') })
-      .getByRole('listitem')
-      .nth(n - 1);
-  for (const n of [1, 2]) {
-    await keys.to(step(n).getByRole('checkbox'));
-    await keys.press('Space');
-    await expect(step(n).getByRole('checkbox')).toBeChecked();
-  }
-  const tightened = step(3).getByRole('button', { name: t('bench.tightened') });
-  await keys.to(tightened);
-  for (const bolt of [1, 2]) {
-    await keys.press('Enter');
-    await expect(step(3)).toContainText(t('bench.entered', { done: bolt, n: 2 }));
-  }
-  await keys.to(step(3).getByRole('combobox', { name: t('bench.second') }));
-  await keys.type('Ne');
-  await keys.to(step(3).getByLabel(t('bench.secondCode')));
-  await keys.type(PEOPLE[3].code);
-  await keys.to(step(3).getByRole('checkbox'), 'Shift+Tab');
-  await keys.press('Space');
-  await expect(step(3).getByRole('checkbox')).toBeChecked();
+  for (const n of [1, 2, 3]) await tickStepByKeys(keys, page, n);
   keys.report('and every step ticked', 77);
 
   await keys.press('Alt+j');
