@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Readable } from 'node:stream';
 import { parseArgs } from 'node:util';
+import type { Answer } from '../core/contract/errors.ts';
 import type { ShopCopy } from '../db/file/backup.ts';
 import { ShopFileError } from '../db/file/errors.ts';
 import { problemsOf } from '../db/problem.ts';
@@ -12,6 +13,7 @@ import type { BroughtBack } from './copies.ts';
 import type { Counter } from './counter.ts';
 import { shopFolder } from './folder.ts';
 import { HELP } from './help.ts';
+import { exportKind, importFile, Refused, WrongFile } from './in-and-out.ts';
 import { sayProblem } from './problem-words.ts';
 import { sayVerified } from './verified-words.ts';
 import { ASK_FOR_LAST_INVOICE, sayBroughtBack, sayCopies, sayError, sayFault, sayWarning } from './words.ts';
@@ -48,6 +50,9 @@ const FLAGS = {
   batch: { type: 'string' },
   stop: { type: 'boolean' },
   'last-invoice': { type: 'string' },
+  try: { type: 'boolean' },
+  columns: { type: 'string' },
+  dates: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 type Flags = { [K in keyof typeof FLAGS]?: (typeof FLAGS)[K]['type'] extends 'string' ? string : boolean };
@@ -125,8 +130,40 @@ async function run(
       if (lastInvoice === null && back.numbers !== null) around.err(ASK_FOR_LAST_INVOICE);
       return 0;
     }
+    case 'import':
+      if (first === undefined) throw new WrongCommand('Say which file: import FILE');
+      return inOrOut(folder, flags, around, (ask) => importFile(first, flags, ask, around));
+    case 'export':
+      if (first === undefined) throw new WrongCommand('Say what: export KIND');
+      return inOrOut(folder, flags, around, (ask) => exportKind(first, second, ask, around));
     default:
       throw new WrongCommand(`There is no command ${command}.`);
+  }
+}
+
+/** Something that takes many calls, as one person. */
+async function inOrOut(
+  folder: string,
+  flags: Flags,
+  around: Surroundings,
+  run: (ask: (operation: string, input: unknown) => Promise<Answer>) => Promise<void>,
+): Promise<0 | 1> {
+  const { counter, warnings, close } = await around.openCounter(folder, flags.practice ?? false);
+  for (const warning of warnings) around.err(sayWarning(warning));
+  try {
+    const calls = new Calls(counter, new Codes(around.env.SHOP_CODE, around.input, around.err));
+    await run((operation, input) =>
+      calls.make({ operation, input, ...(flags.as === undefined ? {} : { as: flags.as }) }),
+    );
+    return 0;
+  } catch (fault) {
+    if (fault instanceof WrongFile) throw new WrongCommand(fault.message);
+    if (!(fault instanceof Refused)) throw fault;
+    around.out(JSON.stringify({ ok: false, error: fault.error }));
+    around.err(sayError(fault.error));
+    return 1;
+  } finally {
+    await close();
   }
 }
 

@@ -16,6 +16,11 @@ export const HELP = `Crownwheel, the shop from the command line.
   npm run shop -- backup [TO]              a checked copy into the shop's backups, or into the folder TO with its papers
   npm run shop -- restore FROM             put a copy in place; the shop as it was is kept beside it
       --last-invoice NUMBER   the last invoice number that stands on paper: the next one will be above it
+  npm run shop -- import FILE [--as NAME]  bring customers, cars and past visits in from a CSV file; what is here already stays
+      --try            only say what it would bring, and which lines cannot be read
+      --columns LIST   what each column holds, in the file's order, parted by commas; an empty one is left out
+      --dates ORDER    how the file writes days: ymd, dmy or mdy
+  npm run shop -- export KIND [FILE]       customers, cars, visits or orders as CSV
 
 Everywhere:
   --shop FOLDER    the shop's folder; else CROWNWHEEL_SHOP, else the usual place

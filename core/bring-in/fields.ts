@@ -110,7 +110,9 @@ export function guessMapping(
   };
   const some = rows.slice(0, LOOKED_AT);
   const cellsOf = (at: number) => some.map((row) => row.cells[at]?.trim() ?? '').filter((cell) => cell !== '');
-  const byName = names.map((name) => take(NAMED.find(([, pattern]) => pattern.test(bare(name)))?.[0]));
+  const byName = names.map((name) =>
+    take(FIELDS.find((field) => field === name) ?? NAMED.find(([, pattern]) => pattern.test(bare(name)))?.[0]),
+  );
   const columns = byName.map((field, at) => field ?? take(byContent(cellsOf(at))));
   const dated = columns.flatMap((field, at) => (field === 'visit-on' ? rows.map((row) => row.cells[at] ?? '') : []));
   return { columns, dates: guessDateOrder(dated) };

@@ -6,6 +6,7 @@ import { checkRoom } from './check.ts';
 import { closeOutRoom } from './close-out.ts';
 import { customerRoom } from './customer.ts';
 import { deskRoom } from './desk.ts';
+import { exportRoom } from './export.ts';
 import { fluidRoom } from './fluid.ts';
 import { markRoom } from './mark.ts';
 import { importRoom } from './import.ts';
@@ -31,6 +32,7 @@ export const operations = {
   ...bookingRoom,
   ...customerRoom,
   ...markRoom,
+  ...exportRoom,
   ...importRoom,
   ...messageRoom,
   ...reminderRoom,

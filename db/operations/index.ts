@@ -10,6 +10,7 @@ import { comebackHandlers } from './comeback.ts';
 import { customerHandlers } from './customer.ts';
 import { customerJoinHandlers } from './customer-join.ts';
 import { deskHandlers } from './desk.ts';
+import { exportHandlers } from './export.ts';
 import { findHandlers } from './find.ts';
 import { findingHandlers } from './finding.ts';
 import { fluidHandlers } from './fluid.ts';
@@ -55,6 +56,7 @@ export const handlers: Handlers = {
   ...bookingHandlers,
   ...capacityHandlers,
   ...markHandlers,
+  ...exportHandlers,
   ...importHandlers,
   ...messageHandlers,
   ...keysAndStorageHandlers,

@@ -127,4 +127,10 @@ async function atTheDesk(garage: PracticeShop, orderId: string): Promise<void> {
   await garage.did('Desk', 'customer.join', {
     ...{ fromId: again.id, fromRevision: again.revision, intoId: customer.id, intoRevision: revision },
   });
+  const old = await garage.did('Desk', 'import.begin', {
+    ...{ fileName: 'old.csv', fileHash: '0'.repeat(64) },
+    mapping: { columns: ['car-plate', 'car-model', 'visit-on', 'visit-words'], dates: 'ymd' },
+  });
+  const before = ['KD 14 MW', 'Oriel Van', '2019-04-03', 'Rear axle oil'];
+  await garage.did('Desk', 'import.put', { id: old.id, rows: [{ line: 2, cells: before }] });
 }

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { guessMapping } from '../../../core/bring-in/fields.ts';
 import { readTable, type Table } from '../../../core/bring-in/table.ts';
+import type { OutputOf } from '../../../core/contract/index.ts';
 import { type PracticeShop, practiceShop } from '../practice-shop.ts';
 
 const CUSTOMERS = 25_000;

@@ -1,0 +1,161 @@
+import { createHash } from 'node:crypto';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { guessMapping } from '../../../core/bring-in/fields.ts';
+import { readTable, type Table } from '../../../core/bring-in/table.ts';
+import { bringIn, type Desk, takeBackAll, tryFile } from '../../../core/bring-in/whole-file.ts';
+import { writeCsv } from '../../../core/take-out/csv.ts';
+import { type PracticeShop, practiceShop } from '../practice-shop.ts';
+
+let garage: PracticeShop;
+beforeEach(async () => {
+  garage = await practiceShop();
+});
+afterEach(() => garage.end());
+
+const deskOf = (shop: PracticeShop): Desk => ({
+  tryPiece: (input) => shop.did('Desk', 'import.try', input),
+  begin: (input) => shop.did('Desk', 'import.begin', input),
+  put: (input) => shop.did('Desk', 'import.put', input),
+  undo: (input) => shop.did('Desk', 'import.undo', input),
+});
+
+const tableOf = (text: string): Table => {
+  const table = readTable(Buffer.from(text));
+  if ('problem' in table) throw new Error(table.problem);
+  return table;
+};
+
+async function bring(text: string, shop = garage) {
+  const { names, rows } = tableOf(text);
+  const mapping = guessMapping(names, rows);
+  const tried = await tryFile(rows, mapping, deskOf(shop));
+  const hash = createHash('sha256').update(text).digest('hex');
+  const brought = await bringIn({ name: 'old.csv', hash, rows }, mapping, deskOf(shop));
+  const { customers, cars, visits } = brought.made;
+  // What was said before is what came.
+  expect(tried).toMatchObject({ customers, cars, visits, bad: brought.bad });
+  return { ...brought, tried };
+}
+
+const PEOPLE = `customer no;Name;Phone;Plate;Model
+17;Mara Oyelaran;0171 5550143;OYB 902;Oriel Estate
+17;Mara Oyelaran;0171 5550143;KD 14 MW;Oriel Van
+18;Per Halloran;;HAL 77;Brae Coupé
+`;
+
+test('one person with two cars is one person; files after it name them by their number', async () => {
+  expect((await bring(PEOPLE)).made).toEqual({ customers: 2, cars: 3, visits: 0, known: 0, bad: 0 });
+  const visits = `Customer no;Plate;Date;Mileage;Work;Total
+17;oyb-902;2019-04-03;61000;Rear axle oil;84,50
+17;OYB 902;2021-06-30;88120;Carrier bearings;1.240,00
+19;ZZZ 1;2020-01-01;5;Nothing;1
+;HAL 77;1.13.2020;;Oil;
+`;
+  const { made, bad } = await bring(visits);
+  expect(made).toEqual({ customers: 0, cars: 0, visits: 2, known: 0, bad: 2 });
+  expect(bad).toEqual([
+    { line: 4, problems: [{ field: 'customer-key', problem: 'not-known-here' }] },
+    { line: 5, problems: [{ field: 'visit-on', problem: 'not-a-date' }] },
+  ]);
+});
+
+test('who is here already is left as they are, and is known by phone however written', async () => {
+  const { id } = await garage.did('Desk', 'customer.add', { name: 'Mara Öyelaran', phone: '+44 (171) 555-0143' });
+  const first = await bring('Name,Phone,Note\nMara Oyelaran,0171 5550143,old note\n');
+  expect(first.made).toMatchObject({ customers: 0, known: 1 });
+  expect((await garage.did('Desk', 'customer.get', { id })).fields.note).toBe('');
+  // The same name with another number is somebody else.
+  expect((await bring('Name,Phone\nMara Oyelaran,0171 5559999\n')).made).toMatchObject({ customers: 1 });
+  // With nothing but a name it cannot be told which.
+  expect((await bring('Name,Plate\nMara Oyelaran,AAA 1\n')).bad).toEqual([
+    { line: 2, problems: [{ field: 'customer-name', problem: 'several-of-the-name' }] },
+  ]);
+});
+
+test('a car that somebody else owns here is not taken from them', async () => {
+  await bring(PEOPLE);
+  expect((await bring('Name,Phone,Plate\nSilas Penrose,0171 5550199,OYB-902\n')).bad).toEqual([
+    { line: 2, problems: [{ field: 'car-plate', problem: 'belongs-to-another' }] },
+  ]);
+  expect((await garage.did('Desk', 'customer.list', { text: 'Penrose' })).rows).toEqual([]);
+});
+
+test('rows that do not fit are named by column, and change nothing', async () => {
+  const { bad, made } = await bring(
+    `Name,E-mail,Plate,VIN\n,a@example.test,,\nPer,nonsense,,\n${'x'.repeat(130)},,,\nIda,,"<script>",\nIda,,,WBA3A5C50DF12345O\n`,
+  );
+  expect(made.customers).toBe(0);
+  expect(bad.map(({ line, problems }) => [line, problems[0]?.field, problems[0]?.problem])).toEqual([
+    [2, 'customer-name', 'missing'],
+    [3, 'customer-email', 'wrong-form'],
+    [4, 'customer-name', 'too-long'],
+    [5, 'car-plate', 'not-a-plate'],
+    [6, 'car-vin', 'vin-character'],
+  ]);
+});
+
+test('the same file twice changes nothing, even where somebody changed what it brought', async () => {
+  await bring(PEOPLE);
+  const { rows } = await garage.did('Desk', 'customer.list', { text: 'Halloran' });
+  const change = { name: 'Pelle Halloran', phone: '0171 5550000' };
+  await garage.did('Desk', 'customer.change', { id: rows[0]?.id ?? '', revision: 1, change });
+  const { made, tried } = await bring(PEOPLE);
+  expect(made).toEqual({ customers: 0, cars: 0, visits: 0, known: 3, bad: 0 });
+  expect(tried?.fresh.size).toBe(0);
+});
+
+test('taken back: all of it but what somebody worked with; afterwards it can come in again', async () => {
+  const { id } = await bring(PEOPLE);
+  const cars = await garage.did('Desk', 'car.list', { text: 'OYB 902' });
+  const people = await garage.did('Desk', 'customer.list', { text: 'Mara' });
+  await garage.did('Desk', 'order.book', {
+    customer: { id: people.rows[0]?.id ?? '' },
+    car: { id: cars.rows[0]?.id ?? '' },
+    complaint: 'Whines.',
+    here: true,
+  });
+  expect(await takeBackAll(id, deskOf(garage))).toEqual({ gone: 3, kept: 2 });
+  expect((await garage.did('Desk', 'car.list', {})).rows.map((row) => row.plate)).toEqual(['OYB 902']);
+  expect((await garage.did('Desk', 'customer.list', {})).rows.map((row) => row.name)).toEqual(['Mara Oyelaran']);
+  expect(await garage.refused('Desk', 'import.undo', { id })).toMatchObject({ fields: [{ problem: 'taken-back' }] });
+  expect((await garage.did('Desk', 'import.list', {})).runs[0]?.undoneAt).toBe(garage.now);
+  expect((await garage.did('Odile', 'care.verify', {})).faults).toEqual([]);
+  expect((await bring(PEOPLE)).made).toMatchObject({ customers: 1, cars: 2 });
+});
+
+test('what goes out comes in again elsewhere, and a mechanic gets nothing out', async () => {
+  await bring(PEOPLE);
+  await bring('Plate,Date,Mileage,Work,Total\nOYB 902,2019-04-03,61000,"=Rear axle, oil",84.50\n');
+  const other = await practiceShop();
+  try {
+    const csv = async (kind: 'customers' | 'cars' | 'visits') => {
+      const { columns, rows } = await garage.did('Desk', 'export.rows', { kind });
+      return writeCsv([columns, ...rows]);
+    };
+    expect((await bring(await csv('customers'), other)).made).toMatchObject({ customers: 2, bad: 0 });
+    expect((await bring(await csv('cars'), other)).made).toMatchObject({ customers: 0, cars: 3, bad: 0 });
+    expect((await bring(await csv('visits'), other)).made).toMatchObject({ visits: 1, bad: 0 });
+    const { rows } = await other.did('Desk', 'export.rows', { kind: 'visits' });
+    expect(rows[0]?.slice(1)).toEqual(['OYB 902', '', '2019-04-03', '61000', "'=Rear axle, oil", '84.50']);
+    const { id } = (await other.did('Desk', 'customer.list', { text: 'Mara' })).rows[0] ?? { id: '' };
+    expect((await other.did('Desk', 'customer.get', { id })).cars).toHaveLength(2);
+  } finally {
+    await other.end();
+  }
+  expect(await garage.refused('Runa', 'export.rows', { kind: 'customers' })).toMatchObject({ code: 'not-allowed' });
+  expect(await garage.refused('Runa', 'import.list', {})).toMatchObject({ code: 'not-allowed' });
+});
+
+test('pieces of what goes out leave nothing out', async () => {
+  await bring(PEOPLE);
+  const all = [];
+  let after: string | null = '';
+  while (after !== null) {
+    const piece: { rows: string[][]; next: string | null } = await garage.did('Desk', 'export.rows', {
+      ...{ kind: 'cars', after, most: 2 },
+    });
+    all.push(...piece.rows.map((row) => row[1]));
+    after = piece.next;
+  }
+  expect(all).toEqual(['OYB 902', 'KD 14 MW', 'HAL 77']);
+});
