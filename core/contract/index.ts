@@ -23,6 +23,7 @@ import { shopListsRoom } from './shop-lists.ts';
 import { stockRoom } from './stock.ts';
 import { todayRoom } from './today.ts';
 import { torqueRoom } from './torque.ts';
+import { workSheetRoom } from './work-sheet.ts';
 
 /** Every operation of the program. Every door goes through this map. */
 export const operations = {
@@ -49,6 +50,7 @@ export const operations = {
   ...fluidRoom,
   ...sampleRoom,
   ...checkRoom,
+  ...workSheetRoom,
   ...benchPapersRoom,
 };
 

@@ -39,6 +39,7 @@ import { stockHandlers } from './stock.ts';
 import { stockListHandlers } from './stock-list.ts';
 import { todayHandlers } from './today.ts';
 import { torqueHandlers } from './torque.ts';
+import { workSheetHandlers } from './work-sheet.ts';
 import { wrenchHandlers } from './wrench.ts';
 import { yesHandlers } from './yes.ts';
 
@@ -85,5 +86,6 @@ export const handlers: Handlers = {
   ...fluidHandlers,
   ...sampleHandlers,
   ...checkHandlers,
+  ...workSheetHandlers,
   ...benchPapersHandlers,
 };

@@ -33,6 +33,26 @@ export interface FrameItem {
   readonly height: number;
 }
 
+/** A straight line that goes so far across and down. */
+export interface LineItem {
+  readonly kind: 'line';
+  readonly x: number;
+  readonly y: number;
+  readonly dx: number;
+  readonly dy: number;
+  readonly weight: number;
+}
+
+/** A circle round its middle; `blank` hides what was drawn under it before. */
+export interface CircleItem {
+  readonly kind: 'circle';
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly weight: number;
+  readonly blank: boolean;
+}
+
 export interface LogoItem {
   readonly kind: 'logo';
   readonly x: number;
@@ -52,7 +72,7 @@ export interface PictureItem {
   readonly picture: PaperPicture;
 }
 
-export type Item = TextItem | RuleItem | FrameItem | LogoItem | PictureItem;
+export type Item = TextItem | RuleItem | FrameItem | LineItem | CircleItem | LogoItem | PictureItem;
 
 /** A piece of a paper that is never broken: items measured from its own top left corner. */
 export interface Block {

@@ -1,5 +1,5 @@
 import type { PDFDocument, PDFPage, PDFRef } from '@cantoo/pdf-lib';
-import type { FrameItem, Item, LogoItem, RuleItem, TextItem } from './block.ts';
+import type { CircleItem, Item, LogoItem, TextItem } from './block.ts';
 import { drawPicture } from './draw-picture.ts';
 import { EmbeddedFace } from './embed.ts';
 import { FACES, type Face } from './fonts.ts';
@@ -46,15 +46,40 @@ function fontName(face: Face): string {
   return `F${FACES.indexOf(face)}`;
 }
 
+/** Rules, frames, lines and circles, in the order that they are given. */
 function ruling(items: readonly Item[], height: number): string {
-  const inked = (item: RuleItem | FrameItem): string => {
-    if (item.kind === 'frame')
-      return `0 G 1 w ${number(item.x + 0.5)} ${number(height - item.y - item.height + 0.5)} ${number(item.width - 1)} ${number(item.height - 1)} re S\n`;
-    const y = number(height - item.y);
-    const ink = item.accent ? `${ACCENT_INK} RG` : '0 G';
-    return `${ink} ${number(item.weight)} w ${number(item.x)} ${y} m ${number(item.x + item.width)} ${y} l S\n`;
+  const inked = (item: Item): string => {
+    switch (item.kind) {
+      case 'frame':
+        return `0 G 1 w ${number(item.x + 0.5)} ${number(height - item.y - item.height + 0.5)} ${number(item.width - 1)} ${number(item.height - 1)} re S\n`;
+      case 'rule': {
+        const y = number(height - item.y);
+        const ink = item.accent ? `${ACCENT_INK} RG` : '0 G';
+        return `${ink} ${number(item.weight)} w ${number(item.x)} ${y} m ${number(item.x + item.width)} ${y} l S\n`;
+      }
+      case 'line':
+        return `0 G ${number(item.weight)} w ${number(item.x)} ${number(height - item.y)} m ${number(item.x + item.dx)} ${number(height - item.y - item.dy)} l S\n`;
+      case 'circle':
+        return circle(item, height);
+      case 'text':
+      case 'logo':
+      case 'picture':
+        return '';
+    }
   };
-  return items.map((item) => (item.kind === 'rule' || item.kind === 'frame' ? inked(item) : '')).join('');
+  return items.map(inked).join('');
+}
+
+/** How far the handles of a quarter of a circle reach: the cubic that is nearest to it. */
+const QUARTER = (4 / 3) * (Math.SQRT2 - 1);
+
+function circle({ x, y, radius, weight, blank }: CircleItem, height: number): string {
+  const at = (across: number, down: number): string =>
+    `${number(x + across * radius)} ${number(height - y - down * radius)}`;
+  const quarter = (fromX: number, fromY: number, toX: number, toY: number): string =>
+    `${at(fromX + QUARTER * toX, fromY + QUARTER * toY)} ${at(toX + QUARTER * fromX, toY + QUARTER * fromY)} ${at(toX, toY)} c`;
+  const round = [quarter(1, 0, 0, 1), quarter(0, 1, -1, 0), quarter(-1, 0, 0, -1), quarter(0, -1, 1, 0)];
+  return `${blank ? '1 g ' : ''}0 G ${number(weight)} w ${at(1, 0)} m ${round.join(' ')} ${blank ? 'b' : 's'}\n`;
 }
 
 function writing(items: readonly Item[], height: number, faceOf: (face: Face) => EmbeddedFace, shaper: Shaper): string {

@@ -1,0 +1,121 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { touchesOf } from '../../core/bench/torque-group.ts';
+import { torque as torqueShape } from '../../core/contract/procedure.ts';
+import { workSheetLayout, workSheetPdf } from '../../core/paper/pdf/work-sheet-pdf.ts';
+import type { WorkSheetDocument, WorkSheetStep } from '../../core/paper/work-sheet.ts';
+import { FONTS } from './fonts.ts';
+import { openPdf, readPages, textOf } from './read-back.ts';
+import { SWAP_SHEET } from './work-sheets.ts';
+
+const BLANK: WorkSheetStep = {
+  ...{ n: 1, do: 'Tighten', tool: '', hold: '', second: '', care: '', plug: '', torque: null, oneTime: [] },
+  ...{ fluidIn: null, fluidOut: null, level: '', sample: null, measure: null, photoWanted: false, reopens: null },
+  ...{ recheckCard: false, source: '', done: '' },
+};
+const sheetOf = (step: Partial<WorkSheetStep>): WorkSheetDocument => ({
+  ...SWAP_SHEET,
+  steps: [{ ...BLANK, ...step }],
+});
+const itemsOf = async (document: WorkSheetDocument) =>
+  (await workSheetLayout(document, FONTS)).layout.pages.flatMap((page) => page.items);
+const BOX = 15.75;
+const boxesIn = (items: Awaited<ReturnType<typeof itemsOf>>) =>
+  items.filter((item) => item.kind === 'frame' && item.width === BOX && item.height === BOX).length;
+const read = async (document: WorkSheetDocument) => (await readPages(await workSheetPdf(document, FONTS))).map(textOf);
+
+describe('the bench copy', () => {
+  it('of the swap holds its steps, its seconds in words, its rounds in both units, and no sum', async () => {
+    const pages = await read(SWAP_SHEET);
+    const text = pages.join('\n');
+    expect(pages.length).toBeLessThanOrEqual(2);
+    for (const part of [
+      ...['Bench copy', 'Order 1187, B', 'KTB 4471', 'VIN 9ZCGT6R32GL005187', 'yes on 18 Nov', 'job book version 4'],
+      ...['61,480 at the door', 'Fill plug before drain plug.', 'Hold: seized: stop, price, ask.'],
+      ...['30 N·m 22 lbf·ft', '85 N·m 63 lbf·ft', 'side 2', 'Runa, 3.6', 'Clocks, true times'],
+      ...['wrench no. and date it is good to', 'manual rules over this sheet', 'page 1 of 2'],
+    ])
+      expect(text).toContain(part);
+    expect(text).toMatch(/\bsign\b/);
+    expect(text).not.toMatch(/\d\.\d\d\b(?! to| mm)/);
+  });
+
+  it.each([
+    ['Letter', 'en', 612, 792],
+    ['A4', 'de', 595.28, 841.89],
+  ] as const)(
+    '%s, %s: every page has its size, nothing under 9 points, fonts embedded',
+    async (size, language, wide, high) => {
+      const bytes = await workSheetPdf({ ...SWAP_SHEET, size, language, practice: true }, FONTS);
+      const pdf = await openPdf(bytes);
+      for (let page = 1; page <= pdf.numPages; page += 1) {
+        const [, , width = 0, height = 0] = (await pdf.getPage(page)).view;
+        expect(width).toBeCloseTo(wide, 1);
+        expect(height).toBeCloseTo(high, 1);
+      }
+      const pages = await readPages(bytes);
+      expect(Math.min(...pages.flat().map((piece) => piece.size))).toBeGreaterThanOrEqual(9);
+      expect(textOf(pages[0] ?? [])).toContain(language === 'de' ? 'Werkbankblatt' : 'Bench copy');
+    },
+  );
+
+  it('crosses the box of what is done and names who did it', async () => {
+    const [open, done] = await Promise.all(['', 'Runa'].map((by) => itemsOf(sheetOf({ done: by }))));
+    const lines = (items: typeof open) => (items ?? []).filter((item) => item.kind === 'line').length;
+    expect(lines(done)).toBe(lines(open) + 2);
+  });
+
+  it('is the same bytes every time', async () => {
+    expect(await workSheetPdf(SWAP_SHEET, FONTS)).toEqual(await workSheetPdf(SWAP_SHEET, FONTS));
+  });
+});
+
+/** Any group that the job book takes. */
+const anyTorque = fc
+  .record({
+    pattern: fc.constantFrom('ring', 'angles', 'pairs', 'rows', 'free' as const),
+    half: fc.integer({ min: 1, max: 32 }),
+    odd: fc.boolean(),
+    sides: fc.integer({ min: 1, max: 4 }),
+    rounds: fc.integer({ min: 1, max: 6 }),
+    checkRound: fc.boolean(),
+    wide: fc.integer({ min: 1, max: 12 }),
+  })
+  .map(({ pattern, half, odd, sides, rounds, checkRound, wide }) => {
+    const count = pattern === 'pairs' ? half * 2 : Math.max(1, half * 2 - (odd ? 1 : 0));
+    return torqueShape.parse({
+      ...{ pattern, count, sides, checkRound },
+      degrees: pattern === 'angles' ? Array.from({ length: count }, (_, at) => (at * 360) / count) : [],
+      rows:
+        pattern === 'rows'
+          ? Array.from(
+              { length: Math.min(16, Math.ceil(count / Math.max(wide, 4))) },
+              (_, at, all = Math.max(wide, 4)) => Math.min(all, count - at * all),
+            )
+          : [],
+      stages: Array.from({ length: rounds }, (_, at) => ({ Nm: 10 * (at + 1) })),
+    });
+  });
+
+it('has one box for every touch of the wrench that the bench asks for, on the page, whatever the group', async () => {
+  await fc.assert(
+    fc.asyncProperty(anyTorque, async (torque) => {
+      const { layout } = await workSheetLayout(sheetOf({ torque }), FONTS);
+      const items = layout.pages.flatMap((page) => page.items);
+      // One more for the step itself.
+      expect(boxesIn(items)).toBe(touchesOf(torque).length + 1);
+      for (const item of items) {
+        const [wide, high] =
+          item.kind === 'circle'
+            ? [item.radius, item.radius]
+            : item.kind === 'frame'
+              ? [item.width, item.height]
+              : [0, 0];
+        expect(item.x + wide).toBeLessThanOrEqual(layout.width);
+        expect(item.y + high).toBeLessThanOrEqual(layout.height);
+        expect(item.x).toBeGreaterThanOrEqual(0);
+      }
+    }),
+    { numRuns: 60 },
+  );
+}, 60_000);
