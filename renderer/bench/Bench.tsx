@@ -1,4 +1,5 @@
 import { useKey } from '../frame/keys.ts';
+import { hrefOf } from '../frame/router.ts';
 import type { Job, Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useSession } from '../state/session.ts';
@@ -7,6 +8,7 @@ import { t } from '../words/t.ts';
 import { Clocks } from './Clocks.tsx';
 import { Pick } from './Pick.tsx';
 import { Steps } from './Steps.tsx';
+import './bench.css';
 
 interface Props {
   readonly order: Order;
@@ -32,6 +34,11 @@ export function Bench({ order, job, onJob }: Props) {
       <header className="bench-head">
         <h2>{t('bench.title')}</h2>
         <span>{job === undefined ? '' : t('bench.job', { letter: job.letter })}</span>
+        {job === undefined ? null : (
+          <a className="to-bay" href={hrefOf('orders', order.id, `bay-${job.letter}`)}>
+            {t('bench.atTheLift')}
+          </a>
+        )}
       </header>
       {order.jobs.length < 2 ? null : (
         <p className="bench-jobs">
@@ -56,7 +63,7 @@ export function Bench({ order, job, onJob }: Props) {
         <>
           <Clocks order={order} job={job} />
           <Pick order={order} job={job} />
-          <Steps job={job} />
+          <Steps order={order} job={job} />
         </>
       )}
     </>

@@ -10,6 +10,7 @@ import { quantityText, spanText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 import { nearText } from '../words/times.ts';
 import { CorrectClock } from './CorrectClock.tsx';
+import { heldWords } from './held-words.ts';
 
 /** Clocks on a job, a column for each person who may work; held until a yes names the job. */
 export function Clocks({ order, job }: { readonly order: Order; readonly job: Job }) {
@@ -22,12 +23,7 @@ export function Clocks({ order, job }: { readonly order: Order; readonly job: Jo
   const forgotten = useDo('clock.forgotten');
   const [correcting, setCorrecting] = useState<string | null>(null);
   const mine = people.filter((person) => me?.role !== 'mechanic' || person.id === me.personId);
-  // Held by the same rule as the shop's own: no yes, or the covered jobs beyond it.
-  const why = !job.covered
-    ? t('bench.heldNoYes', { letter: job.letter })
-    : (order.yes.coveredExcess ?? 0) > 0
-      ? t('bench.heldBeyond')
-      : null;
+  const why = heldWords(order, job);
   const invoiced = invoiceOf(order) !== undefined;
   const entries = order.clocks.filter((entry) => entry.jobId === job.id);
   return (

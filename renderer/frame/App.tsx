@@ -6,6 +6,7 @@ import { places, StartPlace } from '../places/index.ts';
 import { startListening } from '../state/asks.ts';
 import { act } from '../state/call.ts';
 import { readSession, useSession } from '../state/session.ts';
+import { startTaps } from '../state/taps.ts';
 import type { CallError } from '../state/transport.ts';
 import { useAsk } from '../state/use-ask.ts';
 import { errorSentence } from '../words/error-sentence.ts';
@@ -25,6 +26,7 @@ export function App() {
   useLookOfMachine();
   useEffect(listenToKeys, []);
   useEffect(startListening, []);
+  useEffect(startTaps, []);
   useEffect(() => void readSession(), []);
   const { person, error } = useSession();
   const shop = useAsk('shop.get', {});

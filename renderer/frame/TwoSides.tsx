@@ -13,13 +13,15 @@ interface Props {
   readonly foot?: ReactNode;
   /** Which side lies on top on a tablet at first. */
   readonly first?: 'sheet' | 'bench';
+  /** Where a tablet goes instead of turning to the bench. */
+  readonly onBench?: () => void;
 }
 
 /** The sheet and what belongs beside it; on a tablet two sides, turned with one button or B. */
-export function TwoSides({ sheetLabel, sheet, benchLabel, bench, foot, first = 'sheet' }: Props) {
+export function TwoSides({ sheetLabel, sheet, benchLabel, bench, foot, first = 'sheet', onBench }: Props) {
   const [side, setSide] = useState(first);
   const tablet = useWidth().width === 'tablet';
-  const turn = () => setSide(side === 'sheet' ? 'bench' : 'sheet');
+  const turn = () => (onBench === undefined ? setSide(side === 'sheet' ? 'bench' : 'sheet') : onBench());
   useKey('B', turn, tablet);
   return (
     <>

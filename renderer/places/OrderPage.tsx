@@ -75,6 +75,7 @@ export function OrderPage({ id, beside }: Props) {
       sheetLabel={`${t('sheet.order')} ${order.number}`}
       sheet={<Sheet order={order} locked={!desk || invoice !== undefined} current={job?.id} onCurrent={setCurrent} />}
       benchLabel={t('bench.title')}
+      {...(desk ? {} : { onBench: () => goTo('orders', id, job === undefined ? 'bay' : `bay-${job.letter}`) })}
       bench={
         <>
           <Bench order={order} job={job} onJob={setCurrent} />

@@ -14,7 +14,8 @@ interface Watched {
   readonly operation: AskName;
   readonly input: unknown;
   watchers: number;
-  running: boolean;
+  /** The round under way. */
+  running: Promise<void> | null;
   /** Something changed while it ran: ask again. */
   again: boolean;
 }
@@ -28,12 +29,16 @@ export function keyOf(operation: string, input: unknown): string {
   return `${operation} ${JSON.stringify(input)}`;
 }
 
-async function run(key: string, entry: Watched): Promise<void> {
-  if (entry.running) {
-    entry.again = true;
-    return;
-  }
-  entry.running = true;
+function run(key: string, entry: Watched): Promise<void> {
+  if (entry.running !== null) entry.again = true;
+  else
+    entry.running = askAgain(key, entry).finally(() => {
+      entry.running = null;
+    });
+  return entry.running;
+}
+
+async function askAgain(key: string, entry: Watched): Promise<void> {
   do {
     entry.again = false;
     const answer = await ask(entry.operation, entry.input as never);
@@ -45,14 +50,13 @@ async function run(key: string, entry: Watched): Promise<void> {
       return { kept: { ...kept, [key]: next } };
     });
   } while (entry.again);
-  entry.running = false;
 }
 
 /** Asks and keeps the answer fresh while anybody watches; what nobody watches is dropped at the next change. */
 export function watch(key: string, operation: AskName, input: unknown): () => void {
   let entry = watched.get(key);
   if (entry === undefined) {
-    entry = { operation, input, watchers: 0, running: false, again: false };
+    entry = { operation, input, watchers: 0, running: null, again: false };
     watched.set(key, entry);
   }
   entry.watchers++;
@@ -83,6 +87,11 @@ export function refresh(): void {
         kept: Object.fromEntries(Object.entries(kept).filter(([key]) => !gone.has(key))),
       }));
   }, 30);
+}
+
+/** The same at once; resolves when all that is watched has its newest answer. */
+export async function refreshed(): Promise<void> {
+  await Promise.all([...watched].filter(([, entry]) => entry.watchers > 0).map(([key, entry]) => run(key, entry)));
 }
 
 /** Forgets every answer: somebody else works at this window now. */

@@ -1,3 +1,4 @@
+import { bay } from './en/bay.ts';
 import { bench } from './en/bench.ts';
 import { cars } from './en/cars.ts';
 import { closeOut } from './en/close-out.ts';
@@ -5,6 +6,7 @@ import { customers } from './en/customers.ts';
 import { decision } from './en/decision.ts';
 import { edit } from './en/edit.ts';
 import { errors } from './en/errors.ts';
+import { found } from './en/found.ts';
 import { frame } from './en/frame.ts';
 import { held } from './en/held.ts';
 import { intake } from './en/intake.ts';
@@ -26,6 +28,7 @@ import { warnings } from './en/warnings.ts';
 
 /** Every word shown, in English, by the place that shows it. */
 export const en = {
+  bay,
   bench,
   cars,
   closeOut,
@@ -33,6 +36,7 @@ export const en = {
   decision,
   edit,
   errors,
+  found,
   frame,
   held,
   intake,

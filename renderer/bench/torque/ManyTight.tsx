@@ -1,0 +1,27 @@
+import { useState } from 'react';
+import { Button } from '../../parts/Button.tsx';
+import { t } from '../../words/t.ts';
+
+interface Props {
+  readonly left: number;
+  readonly inRound: number;
+  readonly onMany: (count: number) => void;
+}
+
+/** For whoever tightens first and taps after: the rest of the round, or all that are left, at once. */
+export function ManyTight({ left, inRound, onMany }: Props) {
+  const [open, setOpen] = useState(false);
+  if (!open) return <Button onClick={() => setOpen(true)}>{t('bench.many')}</Button>;
+  const go = (count: number) => {
+    setOpen(false);
+    onMany(count);
+  };
+  return (
+    <div className="torque-many">
+      <p className="small">{t('bench.manyHonest')}</p>
+      {inRound < 2 ? null : <Button onClick={() => go(inRound)}>{t('bench.manyRound', { n: inRound })}</Button>}
+      {left === inRound ? null : <Button onClick={() => go(left)}>{t('bench.manyAll', { n: left })}</Button>}
+      <Button onClick={() => setOpen(false)}>{t('bench.oneByOne')}</Button>
+    </div>
+  );
+}

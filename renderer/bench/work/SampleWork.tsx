@@ -1,0 +1,80 @@
+import { useState } from 'react';
+import { Button } from '../../parts/Button.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { Tick } from '../../parts/Tick.tsx';
+import type { Job, Order } from '../../sheet/order.ts';
+import { Wrong } from '../../sheet/Wrong.tsx';
+import { useAsk } from '../../state/use-ask.ts';
+import { useDo } from '../../state/use-do.ts';
+import { t } from '../../words/t.ts';
+import type { Step } from '../step-view.ts';
+import { type Unit, UnitOfCar } from './UnitOfCar.tsx';
+
+interface Props {
+  readonly order: Order;
+  readonly job: Job;
+  readonly step: Step;
+  readonly held: string | null;
+}
+
+/** A sample of fluid drawn at a step: of which unit, how far the fluid was in, and the label for the bottle. */
+export function SampleWork({ order, job, step, held }: Props) {
+  const rows = (useAsk('sample.list', { orderId: order.id }).data?.rows ?? []).filter(
+    (row) => row.jobId === job.id && row.step === step.n,
+  );
+  const drawn = useDo('sample.draw');
+  const [unit, setUnit] = useState<Unit>({ name: '', serial: '' });
+  const [distance, setDistance] = useState('');
+  const [starts, setStarts] = useState(false);
+  const fluid = step.fluidOut?.what ?? step.sample?.words ?? '';
+  const whole = /^\d{1,7}$/.test(distance.trim()) ? Number(distance) : null;
+  const why = held ?? (unit.name === '' ? t('bench.unitFirst') : null);
+  return (
+    <div className="fluid-work">
+      <h3>{t('bench.sample', { n: step.sample?.millilitres ?? 0 })}</h3>
+      {step.sample?.words ? <p className="ink-2">{step.sample.words}</p> : null}
+      {rows.map((row) => (
+        <p key={row.id} className="sample-label">
+          {t('bench.sampleDrawn', { label: row.label, unit: row.unit.name, by: row.drawnBy })}
+        </p>
+      ))}
+      {rows.length > 0 ? null : (
+        <>
+          <UnitOfCar value={unit} onChange={setUnit} known={[]} />
+          <div className="work-fields">
+            <Field
+              label={t('bench.fluidWasIn', { unit: order.car.unit })}
+              inputMode="numeric"
+              figure
+              value={distance}
+              onChange={setDistance}
+              error={distance !== '' && whole === null ? t('bench.noFigure') : null}
+            />
+          </div>
+          <Tick ticked={starts} onTick={setStarts}>
+            {t('bench.startsHistory')}
+          </Tick>
+          <Wrong error={drawn.error} />
+          <Button
+            held={why}
+            disabled={drawn.busy}
+            onClick={() =>
+              void drawn.run({
+                orderId: order.id,
+                jobId: job.id,
+                step: step.n,
+                unit,
+                fluid: fluid === '' ? t('bench.someOil') : fluid.slice(0, 80),
+                distance: whole,
+                mileage: order.mileageIn,
+                startsHistory: starts,
+              })
+            }
+          >
+            {t('bench.drawSample')}
+          </Button>
+        </>
+      )}
+    </div>
+  );
+}
