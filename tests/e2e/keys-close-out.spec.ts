@@ -21,7 +21,7 @@ test('clocks, steps, extra work and its yes, the stops before the invoice: witho
   await keys.to(clocks.getByRole('button', { name: t('bench.startOf', { name: 'Runa', letter: 'A' }) }), 'Shift+Tab');
   await keys.press('Enter');
   await expect(clocks.getByRole('button', { name: t('bench.stopOf', { name: 'Runa' }) })).toBeVisible();
-  keys.report('two on the clock', 45);
+  keys.report('two on the clock', 49);
 
   for (const words of ['Plug washer', 'Gear oil']) {
     await keys.to(page.getByRole('button', { name: t('bench.takeOf', { words }) }));
@@ -30,7 +30,7 @@ test('clocks, steps, extra work and its yes, the stops before the invoice: witho
   const pick = page.getByRole('region', { name: t('bench.pick') });
   await expect(pick.getByText(t('bench.taken'))).toHaveCount(2);
   for (const n of [1, 2, 3]) await tickStepByKeys(keys, page, n);
-  keys.report('and every step ticked', 77);
+  keys.report('and every step ticked', 101);
 
   await keys.press('Alt+j');
   await keys.type('Shaft seal');
@@ -46,7 +46,7 @@ test('clocks, steps, extra work and its yes, the stops before the invoice: witho
   await keys.press('Control+Enter');
   await expect(form).toBeHidden();
   await expect(sheetOf(page)).toContainText(t('sheet.covers', { letters: 'B' }));
-  keys.report('and the extra work said yes to', 113);
+  keys.report('and the extra work said yes to', 138);
 
   await keys.to(foot(page).getByRole('button', { name: t('sheet.closeOut') }), 'Shift+Tab');
   await keys.press('Enter');
@@ -69,7 +69,7 @@ test('clocks, steps, extra work and its yes, the stops before the invoice: witho
   await expect(before).toContainText(t('closeOut.done-oldParts', { answer: t('closeOut.oldPart-shown') }));
   await keys.press('Control+Enter');
   await expect(page.getByRole('complementary', { name: t('sheet.paper-invoice', { number: 1045 }) })).toBeVisible();
-  keys.report('and closed out', 143);
+  keys.report('and closed out', 173);
 
   const order = await garage.order(id);
   expect(order.papers.map((paper) => [paper.kind, paper.gross])).toEqual([['invoice', 30_643]]);

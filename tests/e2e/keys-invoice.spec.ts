@@ -23,7 +23,7 @@ test('mileage out, invoice, two payments, a credit note and the car handed over,
   await keys.press('Control+Enter');
   const invoice = page.getByRole('complementary', { name: t('sheet.paper-invoice', { number: 1045 }) });
   await expect(invoice).toBeVisible();
-  keys.report('the invoice made', 41);
+  keys.report('the invoice made', 44);
 
   const [reader] = await Promise.all([page.waitForEvent('popup'), keys.press('Alt+p')]);
   await reader.close();
@@ -35,7 +35,7 @@ test('mileage out, invoice, two payments, a credit note and the car handed over,
   await expect(payments.getByText(t('sheet.toPay', { sum: '85.47' }), { exact: true })).toBeVisible();
   await keys.press('Control+Enter');
   await expect(payments).toContainText(t('papers.nothingOpen'));
-  keys.report('and paid in two parts', 63);
+  keys.report('and paid in two parts', 72);
 
   await keys.to(page.getByRole('button', { name: t('sheet.creditOpen') }));
   await keys.press('Enter');
@@ -49,11 +49,11 @@ test('mileage out, invoice, two payments, a credit note and the car handed over,
   await expect(payments).toContainText(t('sheet.held', { sum: '5.04' }));
   await keys.press('Control+Enter');
   await expect(payments).toContainText(t('papers.nothingOpen'));
-  keys.report('and partly credited and paid back', 105);
+  keys.report('and partly credited and paid back', 120);
 
   await keys.press('Control+Enter');
   await expect(page.getByRole('region', { name: t('papers.handOver') })).toContainText(t('papers.gonePaid'));
-  keys.report('and handed over', 106);
+  keys.report('and handed over', 121);
 
   const order = await garage.order(id);
   expect(order.handedOverAt).not.toBeNull();
