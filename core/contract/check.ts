@@ -20,7 +20,7 @@ export const checkItem = z.strictObject({
     .default(null),
 });
 
-const listFields = z.strictObject({
+export const checkListFields = z.strictObject({
   title: needed(120),
   kind: z.enum(['walk-round', 'final']),
   items: z.array(checkItem).min(1).max(60),
@@ -59,12 +59,12 @@ export const checkDone = z.strictObject({
 
 /** The shop's own lists of what to look at, and what was seen. */
 export const checkRoom = {
-  'checkList.add': act('desk', listFields, done),
-  'checkList.change': act('desk', z.strictObject({ id, revision, change: changeOf(listFields) }), done),
+  'checkList.add': act('desk', checkListFields, done),
+  'checkList.change': act('desk', z.strictObject({ id, revision, change: changeOf(checkListFields) }), done),
   'checkList.list': ask(
     'crew',
     z.strictObject({}),
-    z.strictObject({ rows: z.array(listFields.extend({ id, revision })) }),
+    z.strictObject({ rows: z.array(checkListFields.extend({ id, revision })) }),
   ),
   /** Every item of the list is answered once. What is unsafe, soon or to be watched becomes a finding of the order. */
   'check.record': act(

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { checkAnswer, checkItem } from '../../core/contract/check.ts';
-import type { Handlers } from '../context.ts';
+import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { checksOf, type KeptCheck } from '../order/checks.ts';
 import { heldForDoers } from '../order/doers.ts';
@@ -27,6 +27,13 @@ const columns = ({ title, kind, items, takenOut }: ReturnType<typeof fieldsOf>) 
   items: JSON.stringify(items),
   taken_out: takenOut ? (1 as const) : (0 as const),
 });
+
+/** Writes a list down; its id. */
+export async function addCheckList(context: Context, fields: ReturnType<typeof fieldsOf>): Promise<string> {
+  const id = newId();
+  await context.write.insert('check_list', { id, revision: 1, ...columns(fields) });
+  return id;
+}
 
 /** Each answer with its item, in the order of the list. Throws bad-input unless every item is answered once. */
 function answered(items: readonly Item[], answers: readonly Answer[]) {
@@ -58,11 +65,7 @@ function finding({ item, answer }: { item: Item; answer: Answer }) {
 }
 
 export const checkHandlers: Handlers = {
-  'checkList.add': async (fields, context) => {
-    const id = newId();
-    await context.write.insert('check_list', { id, revision: 1, ...columns(fields) });
-    return { id, revision: 1 };
-  },
+  'checkList.add': async (fields, context) => ({ id: await addCheckList(context, fields), revision: 1 }),
   'checkList.change': async ({ id, revision, change }, context) => {
     const row = await context.tx.selectFrom('check_list').selectAll().where('id', '=', id).executeTakeFirst();
     if (!row) throw notFound('check_list', id);

@@ -1,4 +1,6 @@
+import { STARTING_CHECKS } from '../../core/bench/starting-checks.ts';
 import { STARTING_JOBS } from '../../core/bench/starting-jobs.ts';
+import { checkListFields } from '../../core/contract/check.ts';
 import { bookJobContent } from '../../core/contract/procedure.ts';
 import { hashCode } from '../code.ts';
 import type { Context, Handlers, Settings } from '../context.ts';
@@ -6,6 +8,7 @@ import { newId } from '../id.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { badInput, notAllowed, notFound, Refusal } from '../refusal.ts';
 import type { Series } from '../tables.ts';
+import { addCheckList } from './check.ts';
 
 function checkZone(zone: string): void {
   try {
@@ -90,6 +93,7 @@ export const shopHandlers: Handlers = {
           person_id: people[0]?.id ?? null,
         });
       }
+      for (const list of STARTING_CHECKS) await addCheckList(context, checkListFields.parse(list));
     }
     return { people };
   },

@@ -17,10 +17,12 @@ import type {
   ReceiptPaper,
 } from '../../core/paper/document.ts';
 import { amountText } from '../../core/paper/figures.ts';
+import { foundText } from '../../core/paper/found-text.ts';
 import { type OldPartsSaid, paperWords } from '../../core/paper/words.ts';
 import { civilDateOf, instantToWall } from '../../core/time/instant.ts';
 import type { Context, Settings } from '../context.ts';
 import type { CarRow, CustomerRow, JobRow } from '../tables.ts';
+import { findingFieldsOf } from './findings.ts';
 import type { Loaded } from './load.ts';
 import { letterOf, type Reckoned } from './reckon.ts';
 import { stepsOf } from './steps.ts';
@@ -210,7 +212,9 @@ function shared(settings: Settings, loaded: Loaded, reckoned: Reckoned) {
   return {
     arrived,
     complaint: order.complaint,
-    found: loaded.findings.map((row) => row.text).join(' '),
+    found: loaded.findings
+      .map((row) => foundText(findingFieldsOf(row), settings.language, currencyOf(settings)))
+      .join(' '),
     jobs: reckoned.inSum.map((job) => paperJob(job, loaded, reckoned)),
     sums: paperSums(
       reckoned.totals,

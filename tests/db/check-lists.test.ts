@@ -87,6 +87,14 @@ test('the customer gets it on paper, with the photos that are to be printed', as
   expect(await garage.refused('Desk', 'check.paper', { id: 'none' })).toMatchObject({ code: 'not-found' });
 });
 
+test('a new shop begins with a walk-round and a final list, both without limits', async () => {
+  const { rows } = await garage.did('Runa', 'checkList.list', {});
+  const begun = rows.filter(({ title }) => ['Before it leaves', 'Walk-round'].includes(title));
+  expect(new Set(begun.map(({ kind }) => kind))).toEqual(new Set(['final', 'walk-round']));
+  for (const { items: all } of begun.filter(({ revision }) => revision === 1))
+    expect(all.every(({ measure }) => measure === null)).toBe(true);
+});
+
 test('every item is answered, once, and measured only where the list measures', async () => {
   const { id } = await garage.did('Desk', 'checkList.add', { title: 'Four', kind: 'final', items });
   const fine = items.map((_, item) => ({ item, seen: 'fine' as const }));

@@ -1,6 +1,7 @@
-import { quantityText, wholeText } from '../figures.ts';
+import { wholeText } from '../figures.ts';
+import { measuredText } from '../found-text.ts';
 import type { PaperMoment } from '../parts.ts';
-import type { PaperMeasured, PaperPicture, PaperSeen, PaperSeenRow, SeenPaper } from '../seen.ts';
+import type { PaperPicture, PaperSeen, PaperSeenRow, SeenPaper } from '../seen.ts';
 import { type SeenWords, seenWords } from '../seen-words.ts';
 import { type PaperWords, paperWords } from '../words.ts';
 import { type Block, block, type Item, moved, rule, SIZE, setText, words } from './block.ts';
@@ -120,7 +121,10 @@ const saysMore = ({ said, measured, pictures }: PaperSeenRow) =>
 
 function rowBlocks(setting: Setting, row: PaperSeenRow): readonly Block[] {
   const { words: what, place, said, measured } = row;
-  const more = [said, measured === null ? '' : measuredText(setting, measured)]
+  const more = [
+    said,
+    measured === null ? '' : measuredText(measured, setting.document.language, setting.document.currency),
+  ]
     .filter((part) => part !== '')
     .join('; ');
   const spans = [
@@ -131,16 +135,6 @@ function rowBlocks(setting: Setting, row: PaperSeenRow): readonly Block[] {
     ...paragraph(setting.shaper, spans, { x: 0, width: setting.width, size: SIZE.body, after: 3 }),
     ...pictureBlocks(setting, row.pictures),
   ];
-}
-
-function measuredText({ document, seen }: Setting, measured: PaperMeasured): string {
-  const figure = (value: number) => `${quantityText(value, document.currency)}\u00a0${measured.unit}`.trim();
-  const limits = [
-    measured.least === null ? '' : seen.least(figure(measured.least)),
-    measured.most === null ? '' : seen.most(figure(measured.most)),
-    measured.source === '' ? '' : seen.source(measured.source),
-  ].filter((part) => part !== '');
-  return `${measured.what} ${figure(measured.value)}${limits.length === 0 ? '' : ` (${limits.join(', ')})`}`;
 }
 
 /** Two beside each other, each with its words below. */
