@@ -186,13 +186,18 @@ export const sheetHandlers: Handlers = {
       .where('taken_out', '=', 0)
       .orderBy('place')
       .execute();
-    await addJob(
+    const moved = await addJob(
       context,
       orderId,
       jobFieldsOf(job),
       lines.map((line) => ({ ...lineFieldsOf(line), overlapJobId: null })),
       job.book_job_version_id,
     );
+    if (job.first_job_id !== null)
+      await context.write.update('job', moved.id, {
+        first_job_id: job.first_job_id,
+        comeback_cause: job.comeback_cause,
+      });
     await context.write.edit('job', id, revision, { moved_to: orderId }, { movedTo: number }, jobFieldsOf);
     return { orderId, number };
   },

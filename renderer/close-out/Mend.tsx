@@ -42,6 +42,7 @@ export function Mend({ order, stop, onNoLine }: Props) {
       return <MendDrawn order={order} rows={onNoLine.filter((row) => row.words === words)} />;
     case 'torque-missing':
     case 'second-missing':
+    case 'step-failed':
       return (
         <button type="button" className="link" onClick={() => goTo('orders', order.id, `job-${stop.with.letter}`)}>
           {t('closeOut.toStep', { step: stop.with.step ?? '' })}

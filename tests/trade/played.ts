@@ -4,6 +4,7 @@ import { playedClose } from './played-close.ts';
 import { playedDesk } from './played-desk.ts';
 import { playedPayments } from './played-payments.ts';
 import { playedSheets } from './played-sheets.ts';
+import { playedTorque } from './played-torque.ts';
 
 /**
  * Cases that are played as operations on a practice shop: what is answered is read back from the shop, in the words of
@@ -15,9 +16,10 @@ export const played: Readonly<Record<string, Case>> = {
   ...playedDesk,
   ...playedPayments,
   ...playedSheets,
+  ...playedTorque,
 };
 
 /** Cases whose point is what the program does, not a figure: they must stand in {@link played}. */
 export const MUST_BE_PLAYED: readonly string[] = [
-  ...['T11', 'T12', 'T13', 'T15', 'T16', 'T21', 'T22', 'T35', 'T41', 'T42', 'T45'],
+  ...['T11', 'T12', 'T13', 'T15', 'T16', 'T21', 'T22', 'T27', 'T28', 'T35', 'T41', 'T42', 'T45'],
 ];

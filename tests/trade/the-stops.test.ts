@@ -122,6 +122,36 @@ describe('let pass by the owner, with a reason that is printed', () => {
       /bill.*Disc skimming/i,
     ],
     [
+      'quarantine',
+      async () => {
+        await mileageOut();
+        await garage.did('Runa', 'quarantine.set', { orderId, what: 'car', words: 'Hub hot after the drive' });
+      },
+      /not to be released: Hub hot/i,
+    ],
+    [
+      'step-failed',
+      async () => {
+        await mileageOut();
+        const { id: jobId } = await fromBook();
+        await garage.did('Runa', 'step.tick', { jobId, n: 2, state: 'failed', why: 'Seized' });
+      },
+      /failed and not done since.*B, step 2/i,
+    ],
+    [
+      'final-check-missing',
+      async () => {
+        await mileageOut();
+        const { rows } = await garage.did('Desk', 'jobBook.list', {});
+        const { id, version, content } = await garage.did('Desk', 'jobBook.get', { id: rows[0]?.id ?? '' });
+        const list = { title: 'Before it leaves', kind: 'final' as const, items: [{ words: 'Lamps' }] };
+        const { id: finalCheckId } = await garage.did('Desk', 'checkList.add', list);
+        await garage.did('Desk', 'jobBook.save', { id, basedOn: version, content: { ...content, finalCheckId } });
+        await fromBook();
+      },
+      /final list not gone through.*B/i,
+    ],
+    [
       'torque-missing',
       async () => {
         await mileageOut();
