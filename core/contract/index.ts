@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { benchRoom } from './bench.ts';
 import { benchPapersRoom } from './bench-papers.ts';
 import { bookingRoom } from './booking.ts';
+import { bookVersionsRoom } from './book-versions.ts';
 import { checkRoom } from './check.ts';
 import { closeOutRoom } from './close-out.ts';
 import { customerRoom } from './customer.ts';
@@ -42,6 +43,7 @@ export const operations = {
   ...moneyRoom,
   ...quotesRoom,
   ...benchRoom,
+  ...bookVersionsRoom,
   ...stockRoom,
   ...torqueRoom,
   ...shopListsRoom,

@@ -143,6 +143,14 @@ export const bookJobContent = z.strictObject({
   finalCheckId: id.nullable().default(null),
   /** What is due on the car afterwards. */
   after: z.array(afterJob).max(6).default([]),
+  /**
+   * Other jobs of the book that go with it; `hoursLess`: what such a job takes less when this one is on the sheet too,
+   * since the taking apart is shared.
+   */
+  goesWith: z
+    .array(z.strictObject({ bookJobId: id, hoursLess: quantity.default(0) }))
+    .max(8)
+    .default([]),
 });
 
 /** What is wrong with a procedure as it is written, and what would mend it. */

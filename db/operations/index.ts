@@ -2,6 +2,7 @@ import type { Handlers } from '../context.ts';
 import { benchHandlers } from './bench.ts';
 import { benchPapersHandlers } from './bench-papers.ts';
 import { bookingHandlers } from './booking.ts';
+import { bookVersionsHandlers } from './book-versions.ts';
 import { capacityHandlers } from './capacity.ts';
 import { careHandlers } from './care.ts';
 import { checkHandlers } from './check.ts';
@@ -74,6 +75,7 @@ export const handlers: Handlers = {
   ...wrenchHandlers,
   ...stockHandlers,
   ...jobBookHandlers,
+  ...bookVersionsHandlers,
   ...listHandlers,
   ...paperHandlers,
   ...paymentHandlers,

@@ -31,6 +31,25 @@ async function newest(context: Context, id: string, inUseOnly = false) {
 
 export const warningsOf = (content: BookContent) => checkProcedure(content);
 
+/** The job of the order that shares most taking apart with a job of the book, as its own version says; null for none. */
+async function sharedTakingApart(context: Context, orderId: string, bookJobId: string) {
+  const jobs = await context.tx
+    .selectFrom('job')
+    .innerJoin('book_job_version', 'book_job_version.id', 'job.book_job_version_id')
+    .select(['job.id as jobId', 'book_job_version.id', 'book_job_version.content'])
+    .where('job.work_order_id', '=', orderId)
+    .where('job.taken_out', '=', 0)
+    .where('job.moved_to', 'is', null)
+    .orderBy('job.place')
+    .execute();
+  const shares = jobs.flatMap(({ jobId, ...version }) =>
+    bookContent(version)
+      .goesWith.filter((one) => one.bookJobId === bookJobId && one.hoursLess > 0)
+      .map(({ hoursLess }) => ({ jobId, hoursLess })),
+  );
+  return shares.sort((a, b) => b.hoursLess - a.hoursLess)[0] ?? null;
+}
+
 export const jobBookHandlers: Handlers = {
   'jobBook.list': async (_input, context) => {
     const rows = await context.tx.selectFrom('book_job').select('id').orderBy('title').execute();
@@ -130,6 +149,7 @@ export const jobBookHandlers: Handlers = {
       .executeTakeFirst();
     const parts = await context.tx.selectFrom('part').select(['id', 'number', 'price']).execute();
     const blank = { discount: null, billing: 'typed' as const, book: 0, overlap: 0, overlapJobId: null, people: [] };
+    const shared = await sharedTakingApart(context, orderId, bookJobId);
     const lines = content.lines.map((line) => {
       const part = parts.find((one) => line.partNumber !== '' && one.number === line.partNumber);
       return {
@@ -158,6 +178,8 @@ export const jobBookHandlers: Handlers = {
       unitPrice: rate?.price ?? 0,
       billing: 'book' as const,
       book: content.bookHours,
+      overlap: Math.min(shared?.hoursLess ?? 0, content.bookHours),
+      overlapJobId: shared?.jobId ?? null,
       supplier: '',
       unitCost: null,
     };

@@ -60,6 +60,7 @@ test('what a job comes to: hours at the rate, a price of its own, a price from s
     bookHours: 2500,
     finalCheckId: null,
     after: [],
+    goesWith: [],
     lines: [
       { ...line, kind: 'part' as const, words: 'own', partNumber: '', quantity: 2000, unitPrice: 1000 },
       { ...line, kind: 'part' as const, words: 'stock', partNumber: 'OR-1', quantity: 3000, unitPrice: null },

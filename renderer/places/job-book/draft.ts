@@ -40,6 +40,7 @@ export const EMPTY_JOB: Content = {
   cautions: [],
   finalCheckId: null,
   after: [],
+  goesWith: [],
 };
 
 /** Steps in their order, numbered anew from 1. */
