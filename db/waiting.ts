@@ -2,6 +2,7 @@ import { minutesLeft, type WorkingHours, workEnds } from '../core/order/expected
 import { addDays } from '../core/time/civil.ts';
 import { civilDateOf, instantToWall } from '../core/time/instant.ts';
 import type { Context } from './context.ts';
+import { countUnsent } from './operations/paper-lists.ts';
 import { dueReminders } from './operations/reminder.ts';
 import type { Loaded } from './order/load.ts';
 import { countedMinutes, type Reckoned } from './order/reckon.ts';
@@ -78,6 +79,17 @@ async function labOverdue(context: Context) {
 const CORE_DAYS = 400;
 const DAY = 86_400_000;
 
+/** Lines that credit notes gave back of these invoices. */
+async function creditedLines(context: Context, invoiceIds: readonly string[]): Promise<Set<string>> {
+  if (invoiceIds.length === 0) return new Set();
+  const notes = await context.tx.selectFrom('paper').select('sheet').where('corrects', 'in', invoiceIds).execute();
+  return new Set(
+    notes.flatMap(({ sheet }) =>
+      ((JSON.parse(sheet) as { credited?: { lineId: string }[] }).credited ?? []).map((one) => one.lineId),
+    ),
+  );
+}
+
 /** Core charges that were invoiced, not credited, and whose old unit should be back. */
 async function coresOverdue(context: Context) {
   const { coreDays, zone } = settingsOf(context);
@@ -88,8 +100,7 @@ async function coresOverdue(context: Context) {
     .innerJoin('job', 'job.work_order_id', 'work_order.id')
     .innerJoin('line', 'line.job_id', 'job.id')
     .select(['line.id', 'line.words', 'work_order.id as orderId', 'work_order.number', 'customer.name'])
-    .select(['paper.issued_at', 'paper.id as paperId'])
-    .where('paper.kind', '=', 'invoice')
+    .select(['paper.issued_at', 'paper.id as paperId', 'paper.kind'])
     .where('paper.issued_at', '>', context.now - CORE_DAYS * DAY)
     .where('line.kind', '=', 'core')
     .where('line.taken_out', '=', 0)
@@ -97,43 +108,24 @@ async function coresOverdue(context: Context) {
     .where('job.taken_out', '=', 0)
     .orderBy('paper.issued_at')
     .execute();
+  // The kind is looked at here: asked for, it would lead the database through all papers of the kind.
   const overdue = rows
+    .filter(({ kind }) => kind === 'invoice')
     .map((row) => ({ row, dueOn: addDays(civilDateOf(row.issued_at, zone), coreDays) }))
     .filter(({ dueOn }) => dueOn < context.today);
-  const open = [];
-  for (const { row, dueOn } of overdue) {
-    const credits = await context.tx.selectFrom('paper').select('sheet').where('corrects', '=', row.paperId).execute();
-    const credited = credits.some(({ sheet }) =>
-      (JSON.parse(sheet) as { credited?: { lineId: string }[] }).credited?.some((one) => one.lineId === row.id),
-    );
-    if (credited) continue;
-    open.push({
+  const credited = await creditedLines(context, [...new Set(overdue.map(({ row }) => row.paperId))]);
+  return overdue
+    .filter(({ row }) => !credited.has(row.id))
+    .map(({ row, dueOn }) => ({
       ...{ lineId: row.id, orderId: row.orderId, number: row.number, words: row.words, customer: row.name, dueOn },
-    });
-  }
-  return open;
-}
-
-/** Issued papers of this customer work that nobody has sent; receipts are handed over. */
-async function toSend(context: Context): Promise<number> {
-  const row = await context.tx
-    .selectFrom('paper')
-    .select(({ fn }) => fn.countAll<number>().as('n'))
-    .where('kind', 'in', ['quote', 'invoice', 'credit-note'])
-    .where((on) =>
-      on.not(
-        on.exists(on.selectFrom('paper_sent').select('paper_sent.id').whereRef('paper_sent.paper_id', '=', 'paper.id')),
-      ),
-    )
-    .executeTakeFirstOrThrow();
-  return Number(row.n);
+    }));
 }
 
 /** What else waits for somebody at the desk; a mechanic is told nothing of customers and papers. */
 export async function waitingOf(context: Context) {
   if (context.who?.role === 'mechanic') return { toSend: 0, lab: await labOverdue(context), cores: [], reminders: 0 };
   return {
-    toSend: await toSend(context),
+    toSend: await countUnsent(context),
     lab: await labOverdue(context),
     cores: await coresOverdue(context),
     reminders: (await dueReminders(context, context.today)).length,

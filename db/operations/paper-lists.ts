@@ -26,6 +26,48 @@ const papers = (context: Context) =>
         .as('sentAt'),
     );
 
+/** What lay longer than this is not sent any more. */
+const UNSENT_DAYS = 400;
+const DAY = 86_400_000;
+
+/** Issued, and nobody has said that it was sent; of quotes the one that still stands. */
+const unsent = (context: Context) =>
+  papers(context)
+    .where('paper.issued_at', '>', context.now - UNSENT_DAYS * DAY)
+    .where((on) =>
+      on.not(
+        on.exists(on.selectFrom('paper_sent').select('paper_sent.id').whereRef('paper_sent.paper_id', '=', 'paper.id')),
+      ),
+    )
+    .where((on) =>
+      on.or([
+        on('paper.kind', '<>', 'quote'),
+        on.not(
+          on.exists(
+            on
+              .selectFrom('paper as later')
+              .select('later.id')
+              .whereRef('later.work_order_id', '=', 'paper.work_order_id')
+              .where((also) =>
+                also.or([
+                  also('later.kind', '=', 'invoice'),
+                  also.and([also('later.kind', '=', 'quote'), also('later.version', '>', also.ref('paper.version'))]),
+                ]),
+              ),
+          ),
+        ),
+      ]),
+    );
+
+/** How many papers wait to be sent. */
+export async function countUnsent(context: Context): Promise<number> {
+  const row = await unsent(context)
+    .clearSelect()
+    .select(({ fn }) => fn.countAll<number>().as('n'))
+    .executeTakeFirstOrThrow();
+  return Number(row.n);
+}
+
 type Found = Awaited<ReturnType<ReturnType<typeof papers>['execute']>>[number];
 
 const shown = (context: Context, row: Found): PaperRow => ({
@@ -75,37 +117,7 @@ export const paperListHandlers: Handlers = {
     return { rows: (await query.execute()).map((row) => shown(context, row)) };
   },
   'paper.toSend': async ({ most }, context) => {
-    const rows = await papers(context)
-      .where((on) =>
-        on.not(
-          on.exists(
-            on.selectFrom('paper_sent').select('paper_sent.id').whereRef('paper_sent.paper_id', '=', 'paper.id'),
-          ),
-        ),
-      )
-      .where((on) =>
-        on.or([
-          on('paper.kind', '<>', 'quote'),
-          on.not(
-            on.exists(
-              on
-                .selectFrom('paper as later')
-                .select('later.id')
-                .whereRef('later.work_order_id', '=', 'paper.work_order_id')
-                .where((also) =>
-                  also.or([
-                    also('later.kind', '=', 'invoice'),
-                    also.and([also('later.kind', '=', 'quote'), also('later.version', '>', also.ref('paper.version'))]),
-                  ]),
-                ),
-            ),
-          ),
-        ]),
-      )
-      .orderBy('paper.issued_at')
-      .orderBy('paper.id')
-      .limit(most)
-      .execute();
+    const rows = await unsent(context).orderBy('paper.issued_at').orderBy('paper.id').limit(most).execute();
     return {
       rows: rows.map((row) => ({
         ...shown(context, row),

@@ -1,10 +1,46 @@
 import type { OutputOf } from '../../core/contract/index.ts';
-import type { Handlers } from '../context.ts';
+import type { Context, Handlers } from '../context.ts';
 import { nextOf } from '../order/facts.ts';
 import { loadOrder } from '../order/load.ts';
 import { reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 import { expectedOf, leftRunning, waitingOf } from '../waiting.ts';
+
+/** What went longer ago than this is not for today any more. */
+const GONE_DAYS = 400;
+const DAY = 86_400_000;
+
+/**
+ * Orders whose car is gone and that are not settled: worked and not invoiced, or with a sum open either way. What is
+ * settled is told by its rows alone, so that years of orders are not read whole.
+ */
+async function unsettled(context: Context): Promise<{ id: string }[]> {
+  return context.tx
+    .selectFrom('work_order')
+    .select('work_order.id')
+    .where('handed_over_at', '>', context.now - GONE_DAYS * DAY)
+    .where((on) => {
+      const papers = on.selectFrom('paper').whereRef('paper.work_order_id', '=', 'work_order.id');
+      const sum = (kind: 'invoice' | 'credit-note') =>
+        on.fn.coalesce(
+          papers.where('paper.kind', '=', kind).select(({ fn }) => fn.sum<number>('paper.gross').as('sum')),
+          on.lit(0),
+        );
+      const paid = on.fn.coalesce(
+        on
+          .selectFrom('payment')
+          .whereRef('payment.work_order_id', '=', 'work_order.id')
+          .select(({ fn }) => fn.sum<number>('payment.amount').as('sum')),
+        on.lit(0),
+      );
+      return on.or([
+        on.not(on.exists(papers.where('paper.kind', '=', 'invoice').select('paper.id'))),
+        on(on(sum('invoice'), '-', sum('credit-note')), '<>', paid),
+      ]);
+    })
+    .orderBy('handed_over_at')
+    .execute();
+}
 
 const RANK = { late: 0, soon: 1, fine: 2, none: 3 } as const;
 
@@ -23,13 +59,7 @@ export const todayHandlers: Handlers = {
       .where('handed_over_at', 'is', null)
       .orderBy('opened_at')
       .execute();
-    // Gone, and perhaps not settled: not paid, not invoiced, or with a deposit that is still here.
-    const gone = await context.tx
-      .selectFrom('work_order')
-      .select('id')
-      .where('handed_over_at', '>', context.now - 400 * 86_400_000)
-      .orderBy('handed_over_at')
-      .execute();
+    const gone = await unsettled(context);
     const rows: Row[] = [];
     for (const { id } of [...ids, ...gone]) {
       const loaded = await loadOrder(context, id);

@@ -58,4 +58,11 @@ END;
 `;
 }
 
-export const find = { version: 4, name: 'find', sql: FOUND.map(index).join('') };
+/** What Today looks for: what is not settled of cars that are gone, papers to send, old units that did not come back. */
+const GONE = `
+CREATE INDEX work_order_gone ON work_order (handed_over_at) WHERE handed_over_at IS NOT NULL;
+CREATE INDEX paper_issued ON paper (issued_at);
+CREATE INDEX line_core ON line (job_id) WHERE kind = 'core';
+`;
+
+export const find = { version: 4, name: 'find', sql: FOUND.map(index).join('') + GONE };
