@@ -55,7 +55,12 @@ const signed = ({ step, last }: StandingStep) => ({
 
 /** Ids of those who did the work of these steps, or tightened anything in them. */
 export const doersOf = (steps: readonly StandingStep[]): ReadonlySet<string> =>
-  new Set([...whoDid(steps.map(signed)), ...steps.flatMap(({ touched }) => touched.map((row) => row.person_id))]);
+  new Set([
+    ...whoDid(steps.map(signed)),
+    ...steps
+      .filter(({ step }) => step.second !== 'does it')
+      .flatMap(({ touched }) => touched.map((row) => row.person_id)),
+  ]);
 
 /** What of a job's procedure holds its order from leaving: by step, and how many torque entries are missing. */
 export function missingOf(steps: readonly StandingStep[]) {

@@ -2,36 +2,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { dueTouch } from '../../../core/bench/tightening.ts';
 import { missingEntries, requiredEntries } from '../../../core/bench/torque.ts';
-import { type DescribedGroup, groupOf, touchesOf } from '../../../core/bench/torque-group.ts';
+import { groupOf, touchesOf } from '../../../core/bench/torque-group.ts';
+import { anyGroup } from './any-group.ts';
 
 const plain = { degrees: [], rows: [], sides: 1, stages: [1], checkRound: false };
-const stages = fc.array(fc.constant(1), { minLength: 1, maxLength: 6 });
-const rest = { stages, sides: fc.integer({ min: 1, max: 4 }), checkRound: fc.boolean() };
-const count = fc.integer({ min: 1, max: 32 });
-
-/** Any group that a procedure can describe. */
-const group: fc.Arbitrary<DescribedGroup> = fc.oneof(
-  fc.record({
-    pattern: fc.constantFrom('ring' as const, 'free' as const),
-    ...{ count, degrees: fc.constant([]), rows: fc.constant([]), ...rest },
-  }),
-  fc
-    .record({
-      angles: fc.array(fc.double({ min: 0, max: 359, noNaN: true }), { minLength: 1, maxLength: 32 }),
-      ...rest,
-    })
-    .map(({ angles, ...more }) => ({
-      ...{ pattern: 'angles' as const, count: angles.length, degrees: angles, rows: [], ...more },
-    })),
-  fc
-    .record({ pairs: fc.integer({ min: 1, max: 16 }), ...rest })
-    .map(({ pairs, ...more }) => ({ ...more, pattern: 'pairs' as const, count: 2 * pairs, degrees: [], rows: [] })),
-  fc
-    .record({ rows: fc.array(fc.integer({ min: 1, max: 8 }), { minLength: 1, maxLength: 4 }), ...rest })
-    .map(({ rows, ...more }) => ({
-      ...{ pattern: 'rows' as const, count: rows.reduce((all, row) => all + row, 0), degrees: [], rows, ...more },
-    })),
-);
+const group = anyGroup(32, fc.constant(1));
 
 test('for any group: playing whatever is due ends with every hole of every side at every round, once, and nothing left', () => {
   fc.assert(
