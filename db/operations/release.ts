@@ -10,7 +10,7 @@ import { badInput, notFound } from '../refusal.ts';
 import { readMileage } from './desk.ts';
 import { openSheet } from './on-the-sheet.ts';
 import { setQuarantine } from './quarantine.ts';
-import { isLate } from './step.ts';
+import { whenDone } from './step.ts';
 
 const nameIn = (loaded: Loaded) => (personId: string | null) =>
   personId === null ? '' : (loaded.people.get(personId)?.name ?? '');
@@ -92,7 +92,7 @@ export const releaseHandlers: Handlers = {
   'testDrive.record': async (input, context) => {
     const who = signedIn(context);
     const { orderId, jobId, purpose, outcome, words, at } = input;
-    isLate(context, at);
+    const when = whenDone(context, at);
     const order = await openSheet(context, orderId);
     const loaded = await loadOrder(context, orderId);
     if (jobId !== null && !loaded.jobs.some((job) => job.id === jobId)) throw notFound('job', jobId);
@@ -104,7 +104,7 @@ export const releaseHandlers: Handlers = {
     const id = newId();
     await context.write.insert('test_drive', {
       ...{ id, work_order_id: orderId, job_id: jobId, person_id: who.id, purpose, outcome, words },
-      ...{ out_reading: input.out, in_reading: input.in, at: at ?? context.now },
+      ...{ out_reading: input.out, in_reading: input.in, at: when.at },
     });
     const { urgency } = input;
     const findingId =

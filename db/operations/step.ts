@@ -11,13 +11,18 @@ import { badInput, held, notAllowed, notFound } from '../refusal.ts';
 import type { JobRow, StepDoneRow } from '../tables.ts';
 import { heldUnlessCovered } from './on-the-sheet.ts';
 
-/** What is keyed in this long after it was done came from paper. */
+/** What is keyed in this long after it was done was not tapped with the work. */
 const LATE_MS = 60_000;
+/** A tablet's own clock may go ahead by so much. */
+const AHEAD_MS = 300_000;
 
-/** Whether an hour that was handed in is late; throws bad-input for one to come. */
-export function isLate(context: Context, at: number | null): boolean {
-  if (at !== null && at > context.now) throw badInput('at', 'in-the-future');
-  return at !== null && context.now - at > LATE_MS;
+/**
+ * When something was done that was handed in with its own hour or without, and whether it comes late. An hour a little
+ * ahead is now; throws bad-input for one to come.
+ */
+export function whenDone({ now }: Pick<Context, 'now'>, at: number | null): { at: number; late: boolean } {
+  if (at !== null && at - now > AHEAD_MS) throw badInput('at', 'in-the-future');
+  return { at: Math.min(at ?? now, now), late: at !== null && now - at > LATE_MS };
 }
 
 /** A job's steps as they stand, for work on one of them. Held without a yes; throws not-found for a step that it has not. */
@@ -87,7 +92,7 @@ function opensAgain(steps: readonly StandingStep[], { step }: StandingStep): Sta
 export const stepHandlers: Handlers = {
   'step.tick': async ({ jobId, n, state, why, reading, second, at }, context) => {
     const who = signedIn(context);
-    const late = isLate(context, at);
+    const when = whenDone(context, at);
     const { job, steps, found } = await stepToWorkOn(context, jobId, n);
     if ((state === 'not-needed' || state === 'failed') && why === '') throw badInput('why', 'needed');
     const secondId = await otherPerson(context, second);
@@ -118,10 +123,10 @@ export const stepHandlers: Handlers = {
       why,
       entered: state === 'done' ? found.made : 0,
       second_id: secondId,
-      at: at ?? context.now,
+      at: when.at,
       wrench_id: found.touched.findLast((row) => row.wrench_id !== null)?.wrench_id ?? null,
       reading: reading.length === 0 ? null : JSON.stringify(reading),
-      late: late ? 1 : null,
+      late: when.late ? 1 : null,
     });
     const reopened = state === 'open' || state === 'failed' ? opensAgain(steps, found) : [];
     for (const { step } of reopened) await write({ step: step.n, state: 'open', why: `step ${n} again` });

@@ -11,7 +11,7 @@ import { signedIn } from '../people.ts';
 import { held, notFound } from '../refusal.ts';
 import type { JobRow, TorqueEntryRow } from '../tables.ts';
 import { jobRow } from './on-the-sheet.ts';
-import { heldByHoldPoint, isLate, stepToWorkOn } from './step.ts';
+import { heldByHoldPoint, stepToWorkOn, whenDone } from './step.ts';
 import { wrenchBrief, wrenchRow } from './wrench.ts';
 
 /** The fasteners of a step. Throws not-found where it tightens nothing. */
@@ -105,7 +105,7 @@ export const torqueHandlers: Handlers = {
     };
   },
   'torque.make': async ({ jobId, step: n, touch, count, wrenchId, at }, context) => {
-    isLate(context, at);
+    const when = whenDone(context, at);
     const { job, steps, found } = await stepToWorkOn(context, jobId, n);
     const all = touchesOf(groupOfStep(found));
     heldWhenSettled(job, found);
@@ -115,7 +115,7 @@ export const torqueHandlers: Handlers = {
       throw held([{ what: 'torque-not-due', with: { touch: touch + 1, due: Math.min(found.made + 1, all.length) } }]);
     if (count > left) throw held([{ what: 'torque-too-many', with: { left } }]);
     const wrench = wrenchId === null ? null : wrenchBrief(await wrenchRow(context, wrenchId), context.today);
-    const more = { wrench_id: wrenchId, overdue: wrench?.overdue ? (1 as const) : (0 as const), at: at ?? context.now };
+    const more = { wrench_id: wrenchId, overdue: wrench?.overdue ? (1 as const) : (0 as const), at: when.at };
     for (const [place, one] of all.slice(touch, touch + count).entries())
       await keepTouch(context, { ...one, jobId, step: n, what: 'made', touch: touch + place }, more);
     const made = found.made + count;
