@@ -1,8 +1,8 @@
 import type { z } from 'zod';
 import { benchRoom } from './bench.ts';
 import { benchPapersRoom } from './bench-papers.ts';
-import { bookingRoom } from './booking.ts';
 import { bookVersionsRoom } from './book-versions.ts';
+import { bookingRoom } from './booking.ts';
 import { checkRoom } from './check.ts';
 import { closeOutRoom } from './close-out.ts';
 import { customerRoom } from './customer.ts';

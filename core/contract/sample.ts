@@ -35,6 +35,8 @@ export const labResult = z.strictObject({
         /** The sign of the element: Fe, Cu, Si. */
         element: z.string().regex(/^[A-Z][a-z]?$/),
         ppm: quantity,
+        /** What the lab itself calls the limit; null where it names none. */
+        limit: quantity.nullable().default(null),
       }),
     )
     .max(40),
@@ -127,6 +129,8 @@ export const sampleRoom = {
           element: z.string(),
           /** One for each sample whose result names it. */
           points: z.array(z.strictObject({ sampleId: id, ppm: quantity, rate })),
+          /** The lab's own limit for the raw figure, as it last named one. */
+          limit: quantity.nullable(),
           /** Of the samples before the last one. */
           count: z.int(),
           mean: rate,

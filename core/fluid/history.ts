@@ -7,13 +7,15 @@ export interface LabSample {
   /** Kilometres that the fluid was in; null where nobody wrote them down. */
   readonly km: number | null;
   /** Null while there is no result. */
-  readonly metals: readonly { readonly element: string; readonly ppm: number }[] | null;
+  readonly metals: readonly { readonly element: string; readonly ppm: number; readonly limit: number | null }[] | null;
 }
 
 /** Rates are parts per million for each 1000 km, in thousandths. */
 export interface MetalHistory {
   readonly element: string;
   readonly points: readonly { readonly sampleId: string; readonly ppm: number; readonly rate: number | null }[];
+  /** The lab's own limit for the raw figure, as it last named one. */
+  readonly limit: number | null;
   /** Earlier samples that the limits were worked from. */
   readonly count: number;
   readonly mean: number | null;
@@ -36,8 +38,8 @@ export function metalHistories(samples: readonly LabSample[], rule: TrendRule = 
 
 function metalHistory(element: string, samples: readonly LabSample[], rule: TrendRule): MetalHistory {
   const points = samples.flatMap(({ id, km, metals }) => {
-    const ppm = metals?.find((metal) => metal.element === element)?.ppm;
-    return ppm === undefined ? [] : [{ sampleId: id, ppm, km }];
+    const metal = metals?.find((one) => one.element === element);
+    return metal === undefined ? [] : [{ sampleId: id, ppm: metal.ppm, limit: metal.limit, km }];
   });
   const asked = samples.at(-1);
   const latest = points.find(({ sampleId }) => sampleId === asked?.id);
@@ -55,6 +57,7 @@ function metalHistory(element: string, samples: readonly LabSample[], rule: Tren
       ppm,
       rate: km === null ? null : roundDivide(BigInt(ppm) * 1000n, BigInt(km)),
     })),
+    limit: points.findLast(({ limit }) => limit !== null)?.limit ?? null,
     count: earlier.length,
     mean: thousandths(mean),
     deviation: thousandths(deviation),

@@ -1,8 +1,8 @@
 import type { Handlers } from '../context.ts';
 import { benchHandlers } from './bench.ts';
 import { benchPapersHandlers } from './bench-papers.ts';
-import { bookingHandlers } from './booking.ts';
 import { bookVersionsHandlers } from './book-versions.ts';
+import { bookingHandlers } from './booking.ts';
 import { capacityHandlers } from './capacity.ts';
 import { careHandlers } from './care.ts';
 import { checkHandlers } from './check.ts';

@@ -1,5 +1,6 @@
 import type { PaperMoment } from '../../core/paper/parts.ts';
 import type { PaperPicture, PaperSeenRow, SampleLabel, SeenPaper } from '../../core/paper/seen.ts';
+import { bareJpeg } from '../../core/photo/bare.ts';
 import { readPicture } from '../../core/photo/picture.ts';
 import { civilDateOf, instantToWall } from '../../core/time/instant.ts';
 import type { Context } from '../context.ts';
@@ -34,7 +35,7 @@ async function printedPhotos(context: Context, orderId: string) {
     const found = readPicture(bytes);
     if (found === null || found.kind === 'webp') return [];
     const { width, height, turn, kind } = found;
-    const base64 = bytes.toString('base64');
+    const base64 = Buffer.from(bareJpeg(bytes)).toString('base64');
     const said = { words: row.words, taken: moment(context, row.at), by: row.name };
     const picture: PaperPicture = { kind, width, height, turn, base64, ...said };
     return [{ of: row.of_id, picture }];

@@ -121,8 +121,8 @@ test('a label belongs to one bottle; it is sent, waited for, answered after the 
     reasons: [{ what: 'invoiced' }],
   });
   const metals = [
-    { element: 'Fe', ppm: 150_000 },
-    { element: 'Si', ppm: 12_500 },
+    { element: 'Fe', ppm: 150_000, limit: 400_000 },
+    { element: 'Si', ppm: 12_500, limit: null },
   ];
   const answer = { id, on, remark: 'Dust: look at the breather.', result: { metals, viscosity: 14_100, water: 20 } };
   expect(await garage.refused('Desk', 'sample.result', { ...answer, revision: 1 })).toMatchObject({

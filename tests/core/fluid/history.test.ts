@@ -6,7 +6,7 @@ import { type LabSample, metalHistories } from '../../../core/fluid/history.ts';
 const sample = (id: string, km: number | null, metals: Record<string, number> | null): LabSample => ({
   id,
   km,
-  metals: metals && Object.entries(metals).map(([element, ppm]) => ({ element, ppm })),
+  metals: metals && Object.entries(metals).map(([element, ppm]) => ({ element, ppm, limit: null })),
 });
 
 test('each metal has a history of its own, of the samples that name it', () => {
@@ -37,6 +37,16 @@ test('mean and deviation are those of simple-statistics, and exactly at a limit 
       expect(iron?.says).toBe(rate > limit(3) ? 'alarm' : rate > limit(2) ? 'alert' : 'normal');
     }),
   );
+});
+
+test('the lab’s own limit is the one that it named last', () => {
+  const named = (id: string, limit: number | null): LabSample => ({
+    ...{ id, km: 5000, metals: [{ element: 'Fe', ppm: 90_000, limit }] },
+  });
+  expect(metalHistories([named('a', 400_000), named('b', 350_000), named('c', null)])).toMatchObject([
+    { limit: 350_000 },
+  ]);
+  expect(metalHistories([named('a', null)])).toMatchObject([{ limit: null }]);
 });
 
 test('no sample, no history', () => expect(metalHistories([])).toEqual([]));
