@@ -44,7 +44,7 @@ export interface Ahead {
 }
 
 /**
- * When a reminder falls due, from the car's true readings in its own unit (TRADE 7: two visits over 30 days apart, at most
+ * When a reminder falls due, from the car's true readings in its own unit (two visits over 30 days apart, at most
  * 300 km a day, else the date alone). A distance that was read as gone already is due on the day it was read.
  */
 export function ahead(

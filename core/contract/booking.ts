@@ -93,7 +93,7 @@ export const bookingRoom = {
       days: z.array(z.strictObject({ day: civilDate, hours: z.int() })),
     }),
   ),
-  /** What can still be promised, day by day: present hours x planned share, less what is booked (TRADE 1). Thousandths of an hour. */
+  /** What can still be promised, day by day: present hours x planned share, less what is booked. Thousandths of an hour. */
   'booking.capacity': ask(
     'crew',
     z.strictObject(days),

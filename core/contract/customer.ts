@@ -39,7 +39,21 @@ export const customerRoom = {
   ),
   /** Takes a joining back: what went over then, and is still there, returns. */
   'customer.part': act('desk', z.strictObject({ joinId: id }), z.strictObject({ id })),
-  /** What leaving a car here costs so far (TRADE 6, T39): only where it was told at the door, counted from the ready notice. */
+  /**
+   * A car's history as a PDF, oldest visit first. To its owner with the prices of their own visits if wished; to a later
+   * owner the work, the dates and the mileage, never a person, a word of theirs or a price. Visits of whoever
+   * wished to keep them back are left out and counted.
+   */
+  'car.history': ask(
+    'desk',
+    z.strictObject({
+      id,
+      prices: z.boolean().default(false),
+      reader: z.enum(['owner', 'later-owner']).default('owner'),
+    }),
+    z.strictObject({ name: z.string(), base64: z.string(), visits: z.int(), keptBack: z.int() }),
+  ),
+  /** What leaving a car here costs so far: only where it was told at the door, counted from the ready notice. */
   'storage.get': ask(
     'desk',
     z.strictObject({ orderId: id, on: civilDate.nullable().default(null) }),

@@ -16,7 +16,7 @@ const todayRow = z.strictObject({
   next: nextMove,
   clocks: z.array(z.strictObject({ person: z.string(), on: instant })),
   /**
-   * When the work that was said yes to will be done at the earliest: sold hours less clocked ones (TRADE 4), counted on
+   * When the work that was said yes to will be done at the earliest: sold hours less clocked ones, counted on
    * through the garage's hours. null where nothing is sold or left to do.
    */
   expected: z

@@ -16,13 +16,13 @@ export const MESSAGE_WORDS: Readonly<Record<'en' | 'de', MessageWords>> = {
     },
     text: {
       ready:
-        'Hello {name},\n\nyour {car}, {plate}, is ready. The work comes to {sum}; {open} is still to pay. We are here from {opens} to {closes}.\n\n{garage}, {phone}',
+        'Hello {name},\n\nYour {car}, {plate}, is ready. The work comes to {sum}; {open} is still to pay. We are here from {opens} to {closes}.\n\n{garage}, {phone}',
       found:
-        'Hello {name},\n\non your {car}, {plate}, we found:\n{jobs}\nWith it the work comes to {sum}, {more} more than you said yes to. We do nothing of it before you say yes. Please ring us or answer.\n\n{garage}, {phone}',
+        'Hello {name},\n\nOn your {car}, {plate}, we found:\n{jobs}\nWith it the work comes to {sum}, {more} more than you said yes to. We do nothing of it before you say yes. Please ring us or answer.\n\n{garage}, {phone}',
       partLate:
-        'Hello {name},\n\nfor your {car}, {plate}, {part} is late. It is now due on {due}. We tell you when your car can be fetched.\n\n{garage}, {phone}',
+        'Hello {name},\n\nFor your {car}, {plate}, {part} is late. It is now due on {due}. We tell you when your car can be fetched.\n\n{garage}, {phone}',
       reminder:
-        'Hello {name},\n\non your {car}, {plate}, this comes up: {what}. We expect it around {due}. Ring us for a day that suits you. If you do not want to be asked again, tell us and we stop.\n\n{garage}, {phone}',
+        'Hello {name},\n\nOn your {car}, {plate}, this comes up: {what}. We expect it around {due}. Ring us for a day that suits you. If you do not want to be asked again, tell us and we stop.\n\n{garage}, {phone}',
     },
   },
   de: {

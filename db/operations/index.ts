@@ -15,6 +15,7 @@ import { exportHandlers } from './export.ts';
 import { findHandlers } from './find.ts';
 import { findingHandlers } from './finding.ts';
 import { fluidHandlers } from './fluid.ts';
+import { historyHandlers } from './history.ts';
 import { importHandlers } from './import.ts';
 import { jobBookHandlers } from './job-book.ts';
 import { keysAndStorageHandlers } from './keys-and-storage.ts';
@@ -57,12 +58,13 @@ export const handlers: Handlers = {
   ...plateAndOwnerHandlers,
   ...bookingHandlers,
   ...capacityHandlers,
-  ...markHandlers,
   ...exportHandlers,
   ...importHandlers,
+  ...markHandlers,
   ...messageHandlers,
   ...keysAndStorageHandlers,
   ...reminderHandlers,
+  ...historyHandlers,
   ...closeOutHandlers,
   ...moneyHandlers,
   ...paperListHandlers,

@@ -141,3 +141,25 @@ test('a core that was invoiced and did not come back in time is told until it is
   });
   expect(await cores()).toEqual([]);
 });
+
+test('a sample that its lab has had for too long is told until the answer is here', async () => {
+  const { id } = await order();
+  const drawn = { orderId: id, unit: { name: 'Rear differential' }, fluid: 'Gear oil 75W-90' };
+  const sample = await garage.did('Runa', 'sample.draw', drawn);
+  const sent = await garage.did('Runa', 'sample.send', {
+    ...{ id: sample.id, revision: sample.revision, lab: 'Lowmoor Lab', on: '2026-03-10' },
+  });
+  const lab = async () => (await garage.did('Runa', 'today.get', {})).waiting.lab;
+  garage.now = at('2026-03-24T08:00');
+  expect(await lab()).toEqual([]);
+  garage.now = at('2026-03-25T08:00');
+  expect(await lab()).toMatchObject([{ sampleId: sample.id, lab: 'Lowmoor Lab', sentOn: '2026-03-10', number: 1187 }]);
+  const metals = [{ element: 'Fe', ppm: 180_000 }];
+  await garage.did('Runa', 'sample.result', {
+    id: sample.id,
+    revision: sent.revision,
+    on: '2026-03-25',
+    result: { metals },
+  });
+  expect(await lab()).toEqual([]);
+});
