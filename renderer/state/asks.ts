@@ -89,9 +89,12 @@ export function refresh(): void {
   }, 30);
 }
 
-/** The same at once; resolves when all that is watched has its newest answer. */
-export async function refreshed(): Promise<void> {
-  await Promise.all([...watched].filter(([, entry]) => entry.watchers > 0).map(([key, entry]) => run(key, entry)));
+/** The same at once. Resolves when it was all asked: whether the shop answered, or nobody did. */
+export async function refreshed(): Promise<boolean> {
+  const asked = [...watched].filter(([, entry]) => entry.watchers > 0);
+  await Promise.all(asked.map(([key, entry]) => run(key, entry)));
+  const { kept } = useKept.getState();
+  return !asked.some(([key]) => kept[key]?.error?.code === 'no-answer');
 }
 
 /** Forgets every answer: somebody else works at this window now. */

@@ -84,22 +84,32 @@ function nextTap(): WaitingTap | undefined {
 
 async function sendAll(): Promise<void> {
   clearTimeout(again);
+  if (useTaps.getState().taps.some((one) => one.taken)) void letGo();
   for (let next = nextTap(); next !== undefined; next = nextTap()) {
     const { place } = next;
     const answer = await sendOne(next);
     const away = !answer.ok && isAway(answer.error);
     useTaps.setState({ away });
-    if (away) {
-      again = setTimeout(() => void sendTaps(), AGAIN);
-      return;
-    }
+    if (away) return tryLater();
     if (answer.ok) {
       markSaved();
       change(place, { taken: true });
       await dropTap(place);
     } else change(place, { error: answer.error });
-    void refreshed().then(() => answer.ok && forgetTap(place));
+    void letGo();
   }
+}
+
+/** What the shop has taken leaves the list when what is shown has followed; while nobody answers it stays. */
+async function letGo(): Promise<void> {
+  const taken = useTaps.getState().taps.filter((one) => one.taken);
+  if (await refreshed()) for (const { place } of taken) forgetTap(place);
+  else tryLater();
+}
+
+function tryLater(): void {
+  clearTimeout(again);
+  again = setTimeout(() => void sendTaps(), AGAIN);
 }
 
 /** Nobody answered, or whoever answered does not know this window any more: it says nothing about the tap. */

@@ -4,9 +4,12 @@ import { Field } from '../../parts/Field.tsx';
 import { Tick } from '../../parts/Tick.tsx';
 import type { Job, Order } from '../../sheet/order.ts';
 import { Wrong } from '../../sheet/Wrong.tsx';
+import { ask } from '../../state/call.ts';
+import type { CallError } from '../../state/transport.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { useDo } from '../../state/use-do.ts';
 import { t } from '../../words/t.ts';
+import { savePdf } from '../save-pdf.ts';
 import type { Step } from '../step-view.ts';
 import { type Unit, UnitOfCar } from './UnitOfCar.tsx';
 
@@ -35,7 +38,8 @@ export function SampleWork({ order, job, step, held }: Props) {
       {step.sample?.words ? <p className="ink-2">{step.sample.words}</p> : null}
       {rows.map((row) => (
         <p key={row.id} className="sample-label">
-          {t('bench.sampleDrawn', { label: row.label, unit: row.unit.name, by: row.drawnBy })}
+          {t('bench.sampleDrawn', { label: row.label, unit: row.unit.name, by: row.drawnBy })}{' '}
+          <LabelButton id={row.id} />
         </p>
       ))}
       {rows.length > 0 ? null : (
@@ -76,5 +80,23 @@ export function SampleWork({ order, job, step, held }: Props) {
         </>
       )}
     </div>
+  );
+}
+
+/** The label of a bottle, made when it is wanted. */
+function LabelButton({ id }: { readonly id: string }) {
+  const [error, setError] = useState<CallError | null>(null);
+  const print = async () => {
+    const answer = await ask('sample.label', { id });
+    setError(answer.ok ? null : answer.error);
+    if (answer.ok) savePdf(answer.output.name, answer.output.base64);
+  };
+  return (
+    <>
+      <button type="button" className="link" onClick={() => void print()}>
+        {t('bench.printLabel')}
+      </button>
+      <Wrong error={error} />
+    </>
   );
 }

@@ -34,7 +34,7 @@ export function likelyMends(rows: readonly BookJob[], about: string): BookJob[] 
 /** What would mend it: a job of the book, or in words. No price is said here; the desk prices. */
 export function MendRow({ value, onChange, about, car }: Props) {
   const writing = useWriting();
-  const rows = (useAsk('jobBook.list', {}).data?.rows ?? []).filter((row) => row.title !== car);
+  const rows = (useAsk('jobBook.list', {}).data?.rows ?? []).filter((row) => row.version > 0 && row.title !== car);
   const [all, setAll] = useState(false);
   const likely = likelyMends(rows, about).slice(0, 2);
   const shown = all ? rows : likely;
