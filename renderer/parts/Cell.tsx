@@ -69,7 +69,11 @@ export function Cell(props: Props) {
     sent.current = typed;
     const saved = await save(typed, over);
     setRefused(saved.ok ? null : saved);
-    if (!saved.ok) sent.current = null;
+    if (!saved.ok) {
+      sent.current = null;
+      // The row may have come anew while it was under way; what was typed is still theirs to keep.
+      setText((now) => now ?? typed);
+    }
     // Where the shop writes it just as before ("6.20" stays 6.2) no new value comes to take its place.
     else
       setTimeout(() => {

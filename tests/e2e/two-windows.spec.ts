@@ -61,6 +61,31 @@ test('the same cell typed in two windows: nothing is overwritten, both values st
   expect(await unitPrice()).toBe(11_500);
 });
 
+test('what was typed is not lost where the other’s value comes while it is being saved', async ({
+  garage,
+  browser,
+}) => {
+  const id = await garage.booked();
+  await garage.job(id);
+  const odile = await windowOf(browser, garage, 'Odile', id);
+  const piet = await windowOf(browser, garage, 'Piet', id);
+  let letGo = () => {};
+  const held = new Promise<void>((go) => {
+    letGo = go;
+  });
+  await piet.route('**/call', async (route) => {
+    if (route.request().postData()?.includes('line.change')) await held;
+    await route.continue();
+  });
+  await price(piet).fill('110');
+  await price(piet).press('Tab');
+  await typeCell(odile, t('sheet.cellPrice', { words: 'Road test' }), '100');
+  await expectOnSheet(piet, '189.00');
+  letGo();
+  await expect(both(piet)).toContainText(`${t('parts.yours')}110`);
+  await expect(both(piet)).toContainText(`${t('parts.theirs')}100.00`);
+});
+
 test('two cells of one line typed in two windows are both kept, and nobody is asked', async ({ garage, browser }) => {
   const id = await garage.booked();
   await garage.job(id);
