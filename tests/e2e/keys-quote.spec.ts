@@ -50,7 +50,7 @@ test('the swap from the job book: priced, discounted, quoted and said yes to, wi
   await expect(
     page.getByRole('button', { name: t('sheet.paper-quote', { number: 300, version: 1 }), exact: true }),
   ).toBeVisible();
-  keys.report('and quoted', 171);
+  keys.report('and quoted', 190);
 
   await keys.press('Alt+y');
   const form = page.getByRole('form', { name: t('decision.title') });
@@ -61,7 +61,7 @@ test('the swap from the job book: priced, discounted, quoted and said yes to, wi
   await keys.press('Control+Enter');
   await expect(form).toBeHidden();
   await expect(sheetOf(page)).toContainText(t('sheet.covers', { letters: 'A' }));
-  keys.report('and said yes to', 194);
+  keys.report('and said yes to', 213);
 
   const order = await garage.order(id);
   expect(order.decisions).toMatchObject([{ way: 'phone', words: 'Go ahead.', ceiling: 343_141, quoteNumber: 300 }]);
