@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { act, ask } from './operation.ts';
-import { changeOf, civilDate, done, id, instant, needed, quantity, revision, words } from './scalars.ts';
+import { changeOf, civilDate, done, id, instant, mileage, needed, quantity, revision, words } from './scalars.ts';
 
 /** A unit of the car that holds fluid: what it is called, and its serial number where one can be read. */
 export const unitOfCar = z.strictObject({ name: needed(80), serial: words(60).default('') });
@@ -96,6 +96,8 @@ export const fluidRoom = {
           orderNumber: z.int(),
           at: instant,
           car: z.string(),
+          /** With which that car came in then, on its own clock: how far the fluid has been in since. */
+          mileage: mileage.nullable(),
           unit: unitOfCar,
           fluid: z.string(),
           quantity,

@@ -54,7 +54,15 @@ export const fluidEntries = (context: Context) =>
     .innerJoin('person', 'person.id', 'fluid_entry.person_id')
     .leftJoin('pump', 'pump.id', 'fluid_entry.pump_id')
     .selectAll('fluid_entry')
-    .select(['work_order.id as visit', 'work_order.number', 'car.plate', 'car.words', 'person.name as by', 'pump.name'])
+    .select([
+      'work_order.id as visit',
+      'work_order.number',
+      'work_order.mileage_in',
+      'car.plate',
+      'car.words',
+      'person.name as by',
+      'pump.name',
+    ])
     .orderBy('fluid_entry.at')
     .orderBy('fluid_entry.id');
 

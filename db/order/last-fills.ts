@@ -63,6 +63,7 @@ function fillsOf(rows: Entries, same: LastFill['same']): LastFill[] {
         orderNumber: last.number,
         at: last.at,
         car: carName(last),
+        mileage: last.mileage_in,
         unit: { name: last.unit, serial: last.serial },
         fluid: last.fluid,
         quantity,

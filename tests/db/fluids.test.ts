@@ -12,7 +12,7 @@ async function visit(carId: string | null) {
   const order = await garage.did('Desk', 'order.book', {
     customer: { add: { name: 'Per Halloran' } },
     car: carId === null ? { add: { plate: 'OYB 902', words: 'Oriel Estate', unit: 'km' } } : { id: carId },
-    ...{ complaint: 'Oil.', here: true },
+    ...{ complaint: 'Oil.', here: true, mileage: 61_000 },
   });
   const { rows } = await garage.did('Desk', 'jobBook.list', {});
   const job = await garage.did('Desk', 'job.fromBook', { orderId: order.id, bookJobId: rows[0]?.id ?? '' });
@@ -73,7 +73,7 @@ test('fluid goes in by litres, quarts and strokes, and comes back as last time',
   garage.now += 3_600_000;
   const second = await visit(first.carId);
   expect((await ask(second.jobId)).rows).toMatchObject([
-    { same: 'unit', orderNumber: first.number, quantity: 1100, strokes: 55, pump: 'Blue pump' },
+    { same: 'unit', orderNumber: first.number, quantity: 1100, strokes: 55, pump: 'Blue pump', mileage: 61_000 },
   ]);
   // A new serial is another unit; the same name on this car is not offered for it.
   expect((await ask(second.jobId, { name: 'Rear axle', serial: 'OTHER' })).rows).toMatchObject([{ same: 'job' }]);

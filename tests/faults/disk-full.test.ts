@@ -1,7 +1,8 @@
 import { spawnSync } from 'node:child_process';
-import { closeSync, existsSync, mkdtempSync, openSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, existsSync, mkdtempSync, openSync, readdirSync, rmSync, writeSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { createCanvas } from '@napi-rs/canvas';
 import { expect, onTestFinished, test } from 'vitest';
 import { type ShopPaths, shopPaths } from '../../db/file/folder.ts';
 import { openShop, type Shop } from '../../db/shop.ts';
@@ -86,4 +87,36 @@ test('a shop on a full disk opens by letting its ballast go, and says so', async
   // Without ballast there is nothing to let go of: then the start says why.
   fillUp(join(small.disk, 'more'));
   await expect(openShop({ folder: small.paths.folder })).rejects.toMatchObject({ code: 'disk-full' });
+});
+
+test('a photo that does not fit is refused whole: no row, and no piece of a file', async (context) => {
+  const small = await shopOnSmallDisk();
+  if (small === null) return context.skip('no small tmpfs can be mounted here (needs root on Linux)');
+  const { shop, owner, paths, disk } = small;
+  const caller = { personId: owner, device: 'test' };
+  const booked = await shop.call(
+    'order.book',
+    {
+      customer: { add: { name: 'Ilse' } },
+      car: { add: { words: 'Van', unit: 'km' } },
+      complaint: 'Leaks.',
+      here: true,
+    },
+    caller,
+  );
+  if (!booked.ok) throw new Error(JSON.stringify(booked.error));
+  const { id: orderId } = booked.output as { id: string };
+  const picture = createCanvas(40, 30).toBuffer('image/jpeg', 80);
+  const base64 = Buffer.concat([picture, Buffer.alloc(7_500_000, 7)]).toString('base64');
+  const keep = () => shop.call('photo.keep', { orderId, of: { what: 'order', id: orderId }, base64 }, caller);
+
+  fillUp(join(disk, 'filler'));
+  expect(await keep()).toEqual({ ok: false, error: { code: 'disk-full' } });
+  expect(readdirSync(paths.photos)).toEqual([]);
+  expect(await shop.call('photo.list', { orderId }, caller)).toMatchObject({ ok: true, output: { rows: [] } });
+
+  rmSync(join(disk, 'filler'));
+  expect(await keep()).toMatchObject({ ok: true, output: { again: false } });
+  expect(readdirSync(paths.photos)).toHaveLength(1);
+  expect(await shop.call('care.verify', {}, caller)).toMatchObject({ ok: true, output: { sound: true } });
 });
