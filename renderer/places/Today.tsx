@@ -1,8 +1,11 @@
 import { BookIn } from './book-in/BookIn.tsx';
+import { WeekPage } from './bookings/WeekPage.tsx';
 import type { PlaceProps } from './index.ts';
 import { TodayList } from './today/TodayList.tsx';
 
-/** Today: what waits on whom; `#/today/book` is booking a car in, `#/today/book/car/ID` one that is known. */
+/** Today: what waits on whom; `#/today/book` is booking a car in, `#/today/week/2026-11-23` the plan of a week. */
 export default function Today({ path }: PlaceProps) {
-  return path[0] === 'book' ? <BookIn key={path.join(' ')} with={path.slice(1)} /> : <TodayList />;
+  if (path[0] === 'book') return <BookIn key={path.join(' ')} with={path.slice(1)} />;
+  if (path[0] === 'week') return <WeekPage day={/^\d{4}-\d\d-\d\d$/.exec(path[1] ?? '')?.[0]} />;
+  return <TodayList />;
 }

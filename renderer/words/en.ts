@@ -17,6 +17,7 @@ import { next } from './en/next.ts';
 import { orders } from './en/orders.ts';
 import { papers } from './en/papers.ts';
 import { parts } from './en/parts.ts';
+import { plan } from './en/plan.ts';
 import { quote } from './en/quote.ts';
 import { reckoning } from './en/reckoning.ts';
 import { sheet } from './en/sheet.ts';
@@ -47,6 +48,7 @@ export const en = {
   orders,
   papers,
   parts,
+  plan,
   quote,
   reckoning,
   sheet,

@@ -2,7 +2,7 @@ import { useRef } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { useKey } from '../../frame/keys.ts';
 import { Page } from '../../frame/Page.tsx';
-import { goTo } from '../../frame/router.ts';
+import { goTo, hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Empty } from '../../parts/Empty.tsx';
 import { useNow } from '../../state/now.ts';
@@ -10,6 +10,7 @@ import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
+import { AlsoWaits } from './AlsoWaits.tsx';
 import { isLate } from './row-words.ts';
 import { Day } from './strip/Day.tsx';
 import { TodayRow } from './TodayRow.tsx';
@@ -20,9 +21,14 @@ const GROUPS = ['ours', 'customer', 'supplier'] as const;
 
 function BookButton() {
   return (
-    <Button kind="go" keys="N" onClick={() => goTo('today', 'book')}>
-      {t('today.book')}
-    </Button>
+    <>
+      <a className="semi" href={hrefOf('today', 'week')}>
+        {t('today.week')}
+      </a>
+      <Button kind="go" keys="N" onClick={() => goTo('today', 'book')}>
+        {t('today.book')}
+      </Button>
+    </>
   );
 }
 
@@ -59,6 +65,7 @@ export function TodayList() {
           : GROUPS.map((group) => (
               <Group key={group} group={group} rows={rows.filter((row) => row.next.whose === group)} now={now} />
             ))}
+        {data === undefined ? null : <AlsoWaits today={data} now={now} />}
       </div>
     </Page>
   );

@@ -33,7 +33,15 @@ export function TodayRow({ row, now, writing }: Props) {
       </span>
       <span className="today-promise">
         {late ? <LateMark /> : null}
-        {!late && row.next.promise === 'soon' ? <SoonMark /> : null} {promiseWords(row, writing, now)}
+        {!late && (row.next.promise === 'soon' || row.expected?.late) ? <SoonMark /> : null}{' '}
+        {promiseWords(row, writing, now)}
+        {row.expected === null ? null : (
+          <small className={row.expected.late ? 'in-heed' : undefined}>
+            {t(row.expected.late ? 'today.doneTooLate' : 'today.doneAt', {
+              time: nearText(row.expected.doneAt, writing, now),
+            })}
+          </small>
+        )}
       </span>
     </a>
   );

@@ -1,7 +1,9 @@
 import type { OutputOf } from '../../../../core/contract/index.ts';
+import { formatQuantity } from '../../../../core/measure/quantity.ts';
 import { civilDateOf, instantToWall } from '../../../../core/time/instant.ts';
 import { useShop, useWriting } from '../../../state/shop.ts';
 import { useAsk } from '../../../state/use-ask.ts';
+import { t } from '../../../words/t.ts';
 import { nearText, timeText } from '../../../words/times.ts';
 import { type Booked, DayStrip, type Promised } from './DayStrip.tsx';
 import { minutesOf } from './lay-out.ts';
@@ -47,15 +49,46 @@ export function Day({ rows, now }: Props) {
     ];
   });
   return (
-    <DayStrip
-      bays={data.bays}
-      booked={booked}
-      promised={promised}
-      now={minute}
-      nowText={timeText(now, writing)}
-      opens={minutesOf(settings.planOpens)}
-      closes={minutesOf(settings.planCloses)}
-    />
+    <>
+      <DayStrip
+        bays={data.bays}
+        booked={booked}
+        promised={promised}
+        now={minute}
+        nowText={timeText(now, writing)}
+        opens={minutesOf(settings.planOpens)}
+        closes={minutesOf(settings.planCloses)}
+      />
+      <Hours day={today} />
+    </>
+  );
+}
+
+/** Whose hours there are today, and how many of them can still be promised. */
+function Hours({ day }: { readonly day: string }) {
+  const { decimal } = useWriting();
+  const load = useAsk('booking.capacity', { from: day, to: day }).data?.days[0];
+  if (load === undefined || load.people.length === 0) return null;
+  const h = (thousandths: number) => formatQuantity(thousandths, decimal);
+  const { free, planned } = load;
+  return (
+    <p className="strip-people">
+      <span>
+        {load.people
+          .filter((one) => one.hours > 0)
+          .map((one) =>
+            one.present === 0
+              ? t('plan.personAway', { name: one.name })
+              : t('plan.personHours', { name: one.name, present: h(one.present) }),
+          )
+          .join('; ')}
+      </span>
+      <b className={free < 0 ? 'in-stop' : 'semi'}>
+        {free < 0
+          ? t('plan.over', { over: h(-free), planned: h(planned) })
+          : t('plan.free', { free: h(free), planned: h(planned) })}
+      </b>
+    </p>
   );
 }
 

@@ -1,0 +1,36 @@
+import { useEffect, useRef } from 'react';
+import type { Step } from './plan.ts';
+import type { Hand } from './use-plan.ts';
+
+const STEPS: Readonly<Record<string, Step>> = {
+  ArrowLeft: 'earlier',
+  ArrowRight: 'later',
+  ArrowUp: 'up',
+  ArrowDown: 'down',
+};
+
+/**
+ * The arrows move what is in hand, Enter puts it down: from the booking itself, or where nothing has the focus (its week
+ * was left). In a field and on any other button the keys stay what they are.
+ */
+export function useHandKeys(hand: Hand | null, onStep: (step: Step) => void, onSave: () => void): void {
+  const latest = useRef({ onStep, onSave });
+  latest.current = { onStep, onSave };
+  const held = hand?.one?.id ?? null;
+  useEffect(() => {
+    if (held === null) return;
+    const onKey = (event: KeyboardEvent) => {
+      const at = event.target instanceof HTMLElement ? event.target : null;
+      const free = at === document.body || at?.dataset.booking === held;
+      if (!free || event.ctrlKey || event.altKey || event.metaKey) return;
+      const step = STEPS[event.key];
+      if (step === undefined && event.key !== 'Enter') return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (step !== undefined) latest.current.onStep(step);
+      else latest.current.onSave();
+    };
+    window.addEventListener('keydown', onKey, { capture: true });
+    return () => window.removeEventListener('keydown', onKey, { capture: true });
+  }, [held]);
+}
