@@ -7,6 +7,7 @@ import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
 import { Clocks } from './Clocks.tsx';
 import { Pick } from './Pick.tsx';
+import { PrintBenchCopy } from './PrintBenchCopy.tsx';
 import { Steps } from './Steps.tsx';
 import './bench.css';
 
@@ -64,6 +65,7 @@ export function Bench({ order, job, onJob }: Props) {
           <Clocks order={order} job={job} />
           <Pick order={order} job={job} />
           <Steps order={order} job={job} />
+          {job.bookVersionId === null ? null : <PrintBenchCopy of={{ jobId: job.id }} small />}
         </>
       )}
     </>

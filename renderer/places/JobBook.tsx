@@ -8,6 +8,7 @@ import type { PlaceProps } from './index.ts';
 import { BookJobPage } from './job-book/BookJobPage.tsx';
 import { BookList } from './job-book/BookList.tsx';
 import './job-book/job-book.css';
+import './job-book/procedure.css';
 
 /** The place Job book: the list of jobs, one of them, or a new one. */
 export default function JobBook({ path }: PlaceProps) {

@@ -15,7 +15,7 @@ async function openJob(page: Page, garage: Garage, id: string): Promise<void> {
   await page.goto(`${garage.door.host.address}/${hrefOf('job-book', id)}`);
   await expect(page.getByRole('region', { name: t('jobBook.procedure') })).toBeVisible();
 }
-const keep = (page: Page, n: number) => page.getByRole('button', { name: t('jobBook.keep', { n }) });
+const use = (page: Page, n: number) => page.getByRole('button', { name: t('jobBook.use', { n }) });
 
 test('a job is written by keys, kept with Ctrl Enter, and put on a sheet', async ({ garage, page }) => {
   const orderId = await garage.booked();
@@ -70,16 +70,16 @@ test('rounds of a torque, a step moved and taken out and put back; another versi
   await enter(page, garage);
   await openJob(page, garage, id);
   await page.getByRole('button', { name: /^10 / }).click();
-  await typeCell(page, t('jobBook.stages'), 'tight');
+  await typeCell(page, t('jobBook.round', { n: 1 }), 'tight');
   await expect(page.getByText(t('jobBook.stagesWrong'))).toBeVisible();
-  await typeCell(page, t('jobBook.stages'), '30, 60, 90°');
+  await typeCell(page, t('jobBook.round', { n: 1 }), '30, 60, 90°');
   await page.keyboard.press('Alt+ArrowUp');
   await expect(page.getByRole('group', { name: t('jobBook.step', { n: 9 }) })).toBeVisible();
   await page.getByRole('button', { name: t('jobBook.takeOutStep', { n: 9 }) }).click();
   await expect(page.getByText(t('jobBook.wasTakenOut'))).toBeVisible();
   await page.keyboard.press('Control+z');
-  await keep(page, 2).click();
-  await expect(page.getByText(t('jobBook.kept', { n: 2 }))).toBeVisible();
+  await use(page, 2).click();
+  await expect(page.getByText(t('jobBook.inUseNow', { n: 2 }))).toBeVisible();
   const { content } = await garage.did('Odile', 'jobBook.get', { id });
   expect(content.steps[8]?.torque?.stages).toEqual([{ Nm: 30 }, { Nm: 60 }, { degrees: 90 }]);
   expect(content.steps.map((step) => step.n)).toEqual(content.steps.map((_, at) => at + 1));
@@ -93,9 +93,91 @@ test('a version kept meanwhile is told; mine can be kept over it', async ({ gara
   const theirs = await garage.did('Piet', 'jobBook.get', { id });
   await garage.did('Piet', 'jobBook.save', { id, basedOn: 1, content: { ...theirs.content, people: 3 } });
   await expect(page.getByText(t('jobBook.meanwhile', { n: 2 }))).toBeVisible();
-  await page.getByRole('button', { name: t('jobBook.keepOver') }).click();
-  await expect(page.getByText(t('jobBook.kept', { n: 3 }))).toBeVisible();
+  await page.getByRole('button', { name: t('jobBook.useOver', { n: 3 }) }).click();
+  await expect(page.getByText(t('jobBook.inUseNow', { n: 3 }))).toBeVisible();
   expect((await garage.did('Odile', 'jobBook.get', { id })).content).toMatchObject({ bookHours: 7000, people: 2 });
+});
+
+test('a job never written before, by keys alone: bolts in pairs, a draft, then the version that is put to use', async ({
+  garage,
+  page,
+}) => {
+  await enter(page, garage);
+  await openJob(page, garage, 'new');
+  let keys = 0;
+  const press = async (...all: readonly string[]) => {
+    for (const key of all) {
+      keys += 1;
+      await page.keyboard.press(key);
+    }
+  };
+  const type = async (text: string) => {
+    keys += text.length;
+    await page.keyboard.type(text);
+  };
+  /** Tab until the cell of that name has the focus. */
+  const tabTo = async (name: string) => {
+    for (let far = 0; far < 80; far += 1) {
+      const here = await page.evaluate(
+        () => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent ?? '',
+      );
+      if (here === name) return;
+      await press('Tab');
+    }
+    throw new Error(`no Tab leads to ${name}`);
+  };
+  await type('Reseal the transfer case');
+  await tabTo(t('jobBook.bookHours'));
+  await type('3.4');
+  await tabTo(t('jobBook.addLine'));
+  await type('Cover gasket');
+  await tabTo(t('jobBook.addStep'));
+  for (const step of ['Lift, arms locked', 'Drain warm', 'Fill plug loosened', 'Cover on']) {
+    await type(step);
+    await press('Enter');
+  }
+  // The last step opens from its row.
+  await press('Shift+Tab', 'Enter');
+  await expect(page.getByRole('group', { name: t('jobBook.step', { n: 4 }) })).toBeVisible();
+  await tabTo(t('jobBook.torqueAdd'));
+  await press('Enter');
+  await page.keyboard.press('Shift+Tab');
+  await page.getByLabel(t('jobBook.pattern')).focus();
+  await page.getByLabel(t('jobBook.pattern')).selectOption('pairs');
+  await typeCell(page, t('jobBook.count'), '10');
+  await typeCell(page, t('jobBook.round', { n: 1 }), '12, 24');
+  await typeCell(page, t('jobBook.thread'), 'M8 x 1.25, dry');
+  await expect(page.getByRole('img', { name: t('parts.boltsInOrder', { n: 10 }) })).toBeVisible();
+  await expect(page.getByText(t('jobBook.ticks', { n: 20 }))).toBeVisible();
+  // Escape leaves the cell, then the step; the keys go on from its row.
+  await press('Escape', 'Escape');
+  await expect(page.getByRole('button', { name: /^4 Cover on/ })).toBeFocused();
+  // No source: a draft may hold it, the bench may not.
+  await expect(page.getByText(t('jobBook.keepsFromBench', { n: 1, version: 1 }))).toBeVisible();
+  await page.getByRole('button', { name: t('jobBook.keepDraft') }).click();
+  await expect(page.getByText(t('jobBook.versionDraft', { n: 1 }))).toBeVisible();
+  await expect(page.getByRole('region', { name: t('jobBook.versions') })).toContainText(t('jobBook.firstVersion'));
+  await expectAxeClean(page, 'a draft and its versions');
+  await page.getByRole('button', { name: t('jobBook.mend-name-source') }).click();
+  await type('our own, page 3');
+  await press('Control+Enter');
+  await expect(page.getByText(t('jobBook.inUseNow', { n: 2 }))).toBeVisible();
+  const { rows } = await garage.did('Odile', 'jobBook.list', {});
+  const row = rows.find((one) => one.title === 'Reseal the transfer case');
+  const { content, inUse } = await garage.did('Odile', 'jobBook.get', { id: row?.id ?? '' });
+  expect([inUse, content.bookHours, content.steps.length]).toEqual([2, 3400, 4]);
+  expect(content.steps[3]?.torque).toMatchObject({
+    ...{ pattern: 'pairs', count: 10, stages: [{ Nm: 12 }, { Nm: 24 }] },
+    thread: { words: 'M8 x 1.25', diameter: 8, nut: 'dry' },
+  });
+  // The bench copy of it is handed out as a file.
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: t('jobBook.printCopy') }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('Bench copy, Reseal the transfer case.pdf');
+  console.log(`a new procedure of four steps: ${keys} keys pressed besides the cells of its torque`);
+  expect(keys).toBeLessThan(400);
 });
 
 test('a mechanic reads the job and changes nothing', async ({ garage, page }) => {

@@ -1,39 +1,43 @@
+import { type BoltPlace, closest, type DescribedHoles, holePlaces } from '../../../core/bench/bolt-places.ts';
 import { tighteningOrder } from '../../../core/bench/tightening.ts';
+import { holesOf } from '../../../core/bench/torque-group.ts';
 import { t } from '../../words/t.ts';
 
-/** More bolts than this stand too close for their numbers. */
-const MOST = 24;
+/** Bolts that are drawn smaller than this have no room for their numbers. */
+const SMALLEST = 5;
+const LARGEST = 17;
 
-/** The bolts of a ring as one looks at them, each with its number in the order of tightening; lines go from one to the next. */
-export function BoltRing({ count }: { readonly count: number }) {
-  if (count < 2 || count > MOST) return null;
-  const order = tighteningOrder({ layout: 'ring', count });
-  const radius = 58;
-  const bolt = Math.min(12, (Math.PI * radius) / count - 1);
-  const at = (hole: number) => {
-    const turn = ((hole - 1) * 2 * Math.PI) / count - Math.PI / 2;
-    return { x: 74 + radius * Math.cos(turn), y: 74 + radius * Math.sin(turn) };
-  };
+/** The bolts where they are, each with its number in the order of tightening; lines go from one to the next. */
+export function BoltRing({ torque }: { readonly torque: DescribedHoles }) {
+  const { count, pattern } = torque;
+  if (count < 2 || pattern === 'free') return null;
+  const { places, round } = holePlaces(torque);
+  const bolt = Math.min(LARGEST, closest(places) / 2 - 1);
+  if (bolt < SMALLEST) return null;
+  const at = (hole: number): BoltPlace => places[hole - 1] ?? { x: 100, y: 100 };
+  const order = tighteningOrder(holesOf({ ...torque, sides: 1, stages: [], checkRound: false }));
   return (
     <svg
-      className="ring"
+      className="ring book-ring"
       width="148"
       height="148"
-      viewBox="0 0 148 148"
+      viewBox="0 0 200 200"
       role="img"
       aria-label={t('parts.boltsInOrder', { n: count })}
     >
+      {round ? <circle className="rim" cx="100" cy="100" r="92" /> : null}
       {order.slice(1).map((hole, i) => {
         const from = at(order[i] ?? 1);
         const to = at(hole);
         return <line key={hole} x1={from.x} y1={from.y} x2={to.x} y2={to.y} />;
       })}
+      {pattern === 'pairs' ? <Clips places={places} /> : null}
       {order.map((hole, i) => {
         const { x, y } = at(hole);
         return (
           <g key={hole} className="bolt">
             <circle cx={x} cy={y} r={bolt} />
-            <text x={x} y={y} dy="0.35em" textAnchor="middle" fontSize={Math.min(12, bolt + 2)}>
+            <text x={x} y={y} dy="0.35em" textAnchor="middle" fontSize={Math.min(15, bolt * 1.2)}>
               {i + 1}
             </text>
           </g>
@@ -41,4 +45,13 @@ export function BoltRing({ count }: { readonly count: number }) {
       })}
     </svg>
   );
+}
+
+/** The clip that the two bolts of a pair share. */
+function Clips({ places }: { readonly places: readonly BoltPlace[] }) {
+  return places.map((one, at) => {
+    const two = places[at + 1];
+    if (at % 2 === 1 || two === undefined) return null;
+    return <line key={`${one.x} ${one.y}`} className="clip" x1={one.x} y1={one.y} x2={two.x} y2={two.y} />;
+  });
 }

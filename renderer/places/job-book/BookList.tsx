@@ -65,7 +65,15 @@ export function BookList() {
                 <td className="ink-2">{row.car}</td>
                 <td className="figure">{quantityText(row.bookHours, 'h', writing)}</td>
                 <td className="figure">{row.steps}</td>
-                <td className="figure">{row.version}</td>
+                <td className="figure">
+                  {row.version === 0 ? null : row.version}
+                  {row.draft === null ? null : (
+                    <span className="ink-2">
+                      {row.version === 0 ? '' : ', '}
+                      {t('jobBook.draftOf', { n: row.draft })}
+                    </span>
+                  )}
+                </td>
               </tr>
             ))}
           </tbody>

@@ -2,22 +2,36 @@ import { useState } from 'react';
 import { goTo } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
+import { Tick } from '../../parts/Tick.tsx';
 import { useAsk } from '../../state/use-ask.ts';
 import { useDo } from '../../state/use-do.ts';
 import { t } from '../../words/t.ts';
 import { Pick } from '../book-in/Talk.tsx';
+import type { Content } from './draft.ts';
 
-/** The job goes onto the sheet of an open order, which is opened then. */
-export function PutOn({ bookJobId, onClose }: { readonly bookJobId: string; readonly onClose: () => void }) {
+interface Props {
+  readonly bookJobId: string;
+  readonly goesWith: Content['goesWith'];
+  readonly onClose: () => void;
+}
+
+/** The job goes onto the sheet of an open order, with those that go with it where they are ticked; the order is opened then. */
+export function PutOn({ bookJobId, goesWith, onClose }: Props) {
   const orders = useAsk('order.list', { which: 'open', most: 200 }).data?.rows;
   const put = useDo('job.fromBook');
   const [chosen, setChosen] = useState('');
+  const [along, setAlong] = useState<readonly string[]>([]);
+  const jobs = useAsk('jobBook.list', {}).data?.rows ?? [];
+  const offered = goesWith.flatMap((one) => jobs.filter((job) => job.id === one.bookJobId && job.version > 0));
   const orderId = chosen === '' ? (orders?.[0]?.id ?? '') : chosen;
   if (orders === undefined) return null;
   if (orders.length === 0) return <p>{t('jobBook.putOnNone')}</p>;
   const go = async () => {
-    const answer = await put.run({ orderId, bookJobId });
-    if (answer.ok) goTo('orders', orderId);
+    for (const id of [bookJobId, ...along]) {
+      const answer = await put.run({ orderId, bookJobId: id });
+      if (!answer.ok) return;
+    }
+    goTo('orders', orderId);
   };
   return (
     <form
@@ -36,6 +50,15 @@ export function PutOn({ bookJobId, onClose }: { readonly bookJobId: string; read
         }))}
         onChange={setChosen}
       />
+      {offered.map(({ id, title }) => (
+        <Tick
+          key={id}
+          ticked={along.includes(id)}
+          onTick={(ticked) => setAlong((now) => (ticked ? [...now, id] : now.filter((one) => one !== id)))}
+        >
+          {t('jobBook.putOnWith', { title })}
+        </Tick>
+      ))}
       <Button type="submit" disabled={put.busy}>
         {t('jobBook.putOnGo')}
       </Button>

@@ -1,10 +1,10 @@
-import { useId } from 'react';
+import { useEffect, useId, useRef } from 'react';
 import { useKey } from '../../frame/keys.ts';
 import { t } from '../../words/t.ts';
-import { moved, newStep, numbered, type Step } from './draft.ts';
-import { measureText, oneTimeText } from './read-step.ts';
+import { useRowKeys } from '../stock/row-keys.ts';
+import { moved, newStep, numbered } from './draft.ts';
 import { StepOpen } from './StepOpen.tsx';
-import { newtonMetres } from './torque-words.ts';
+import { StepRow } from './StepRow.tsx';
 import type { Warnings } from './WhatIsWrong.tsx';
 import { JobCell, useJob } from './writing-job.tsx';
 
@@ -27,6 +27,16 @@ export function Steps({ warnings, open, onOpen }: Props) {
   useKey('Alt+ArrowUp', () => open !== null && move(open, -1), change !== null && open !== null);
   useKey('Alt+ArrowDown', () => open !== null && move(open, 1), change !== null && open !== null);
   useKey('Esc', () => onOpen(null), open !== null);
+  const list = useRef<HTMLOListElement>(null);
+  useRowKeys(list, '.book-step');
+  // When a step is closed the keys go on from its row.
+  const before = useRef(open);
+  useEffect(() => {
+    const closed = open === null ? before.current : null;
+    before.current = open;
+    if (closed !== null)
+      list.current?.querySelectorAll<HTMLElement>('li')[closed - 1]?.querySelector('button')?.focus();
+  }, [open]);
   const marked = new Set(warnings.map((warning) => warning.step));
   return (
     <section aria-label={t('jobBook.procedure')}>
@@ -34,7 +44,7 @@ export function Steps({ warnings, open, onOpen }: Props) {
         {t('jobBook.procedure')} <small>{t('jobBook.procedureWords', { n: steps.length })}</small>
       </h2>
       <Source />
-      <ol className="book-steps">
+      <ol className="book-steps" ref={list}>
         {steps.map((step) => (
           <li key={step.n} className={marked.has(step.n) ? 'heed' : ''}>
             {step.n === open && change !== null ? (
@@ -59,6 +69,7 @@ export function Steps({ warnings, open, onOpen }: Props) {
       </ol>
       {change === null ? null : (
         <JobCell
+          again
           className="book-open"
           label={t('jobBook.addStep')}
           placeholder={t('jobBook.addStep')}
@@ -74,50 +85,6 @@ export function Steps({ warnings, open, onOpen }: Props) {
       <Cautions />
     </section>
   );
-}
-
-function StepRow({ step, onOpen }: { readonly step: Step; readonly onOpen: () => void }) {
-  return (
-    <button type="button" className="book-step" onClick={onOpen}>
-      <b className="book-n">{step.n}</b>
-      <span>
-        {step.do} <Marks step={step} />
-      </span>
-      <span className="figure semi">{figuresOf(step)}</span>
-    </button>
-  );
-}
-
-/** Dashed: a one-time part. Plain: the second person. Heavy: hold. */
-function Marks({ step }: { readonly step: Step }) {
-  return (
-    <>
-      {step.oneTime.length > 0 ? <span className="book-mark one">{oneTimeText(step.oneTime)}</span> : null}
-      {step.second === '' ? null : (
-        <span className="book-mark">{t('jobBook.secondMark', { what: t(`jobBook.second-${step.second}`) })}</span>
-      )}
-      {step.hold === '' ? null : (
-        <span className="book-mark hold">
-          {t('jobBook.holdMark')}: {step.hold}
-        </span>
-      )}
-      {step.care === '' ? null : <span className="book-mark care">{step.care}</span>}
-    </>
-  );
-}
-
-function figuresOf(step: Step): string {
-  const torque =
-    step.torque === null
-      ? ''
-      : t('jobBook.bolts', {
-          count: step.torque.count * step.torque.sides,
-          figures: newtonMetres(step.torque.stages),
-        });
-  const fluid = step.fluidIn ?? step.fluidOut;
-  return [torque, measureText(step.measure), fluid === null ? '' : `${fluid.quantity / 1000}\u00a0L`]
-    .filter((text) => text !== '')
-    .join(', ');
 }
 
 /** Where the figures of the steps are from. */
@@ -160,6 +127,7 @@ function Cautions() {
       ))}
       {change === null ? null : (
         <JobCell
+          again
           className="book-open"
           label={t('jobBook.addCaution')}
           placeholder={t('jobBook.addCaution')}

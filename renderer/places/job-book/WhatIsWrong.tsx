@@ -25,25 +25,35 @@ function mended(content: Content, mend: Mend): Content {
   }
 }
 
+/** One mend for all torques without a source, one for each other warning. */
+export function mends(warnings: Warnings): number {
+  const sourceless = warnings.filter((warning) => warning.rule === 'torque-without-source').length;
+  return warnings.length - sourceless + (sourceless > 0 ? 1 : 0);
+}
+
 interface Props {
   readonly warnings: Warnings;
+  /** The version that they may keep from the bench. */
+  readonly next: number;
   readonly onStep: (n: number) => void;
   readonly onSource: () => void;
 }
 
 /** What is wrong with the procedure, on top, each with its step and, where there is one, the mend. */
-export function WhatIsWrong({ warnings, onStep, onSource }: Props) {
+export function WhatIsWrong({ warnings, next, onStep, onSource }: Props) {
   const { change } = useJob();
   if (warnings.length === 0) return null;
   const sourceless = warnings.filter((warning) => warning.rule === 'torque-without-source');
   const rest = warnings.filter((warning) => warning.rule !== 'torque-without-source');
+  const keeps = mends(warnings.filter((warning) => warning.keepsFromBench));
+  const head =
+    keeps > 0
+      ? t('jobBook.keepsFromBench', { n: keeps, version: next })
+      : t('jobBook.wrongHead', { n: mends(warnings) });
   return (
-    <section
-      className="book-wrong"
-      aria-label={t('jobBook.wrongHead', { n: rest.length + (sourceless.length ? 1 : 0) })}
-    >
+    <section className="book-wrong" aria-label={head}>
       <p>
-        <b>{t('jobBook.wrongHead', { n: rest.length + (sourceless.length > 0 ? 1 : 0) })}</b>
+        <b>{head}</b>
       </p>
       <ul>
         {rest.map(({ rule, step, mend }) => (

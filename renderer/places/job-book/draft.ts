@@ -43,8 +43,23 @@ export const EMPTY_JOB: Content = {
   goesWith: [],
 };
 
-/** Steps in their order, numbered anew from 1. */
-export const numbered = (steps: readonly Step[]): Step[] => steps.map((step, at) => ({ ...step, n: at + 1 }));
+/**
+ * Steps in their order, numbered anew from 1; what a step says of later steps goes with them, and is forgotten of those
+ * that are gone or stand before it now.
+ */
+export function numbered(steps: readonly Step[]): Step[] {
+  const now = new Map<number, number>();
+  for (const [at, step] of steps.entries()) if (!now.has(step.n)) now.set(step.n, at + 1);
+  return steps.map((step, at) => ({
+    ...step,
+    n: at + 1,
+    reopens:
+      step.reopens
+        ?.map((n) => now.get(n) ?? 0)
+        .filter((to) => to > at + 1)
+        .sort((a, b) => a - b) ?? null,
+  }));
+}
 
 /** The steps with one of them moved to stand before another place. */
 export function moved(steps: readonly Step[], from: number, to: number): Step[] {
@@ -54,8 +69,9 @@ export function moved(steps: readonly Step[], from: number, to: number): Step[] 
   return numbered([...rest.slice(0, to), step, ...rest.slice(to)]);
 }
 
+/** A step of these words; its number comes with its place. */
 export const newStep = (words: string): Step => ({
-  n: 1,
+  n: 0,
   do: words,
   tool: '',
   hold: '',
@@ -98,4 +114,10 @@ export const newLine = (kind: BookLine['kind'], words: string, quantity: number,
   unitPrice: null,
   unitCost: null,
   supplier: '',
+});
+
+/** The content with something else in one of its steps. */
+export const withStep = (content: Content, n: number, part: Partial<Step>): Content => ({
+  ...content,
+  steps: content.steps.map((step) => (step.n === n ? { ...step, ...part } : step)),
 });

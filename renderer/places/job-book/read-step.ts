@@ -1,50 +1,11 @@
-import { stageText } from '../../../core/bench/stage.ts';
 import { formatQuantity, parseQuantity } from '../../../core/measure/quantity.ts';
 import type { Step } from './draft.ts';
 
-type Torque = NonNullable<Step['torque']>;
 type Measure = NonNullable<Step['measure']>;
 type Fluid = NonNullable<Step['fluidOut']>;
+type FluidIn = NonNullable<Step['fluidIn']>;
 
 const number = (text: string): number => Number(text.replace(',', '.'));
-
-/**
- * Rounds as typed: "30, 60, 85" in N·m, "22 lbf·ft", "40 N·m (30 lbf·ft)" where the source prints both, "90°". Null where
- * one is no figure, or there are none or more than six.
- */
-export function readStages(text: string): Torque['stages'] | null {
-  const stages = text
-    .split(/;|,\s+/)
-    .map((part) => part.trim())
-    .filter((part) => part !== '')
-    .map(readStage);
-  const good = stages.filter((stage) => stage !== null);
-  return good.length !== stages.length || good.length === 0 || good.length > 6 ? null : good;
-}
-
-const FIGURE = String.raw`(\d{1,4}(?:[.,]\d{1,2})?)`;
-const FEET = '(?:lbf·ft|lbf ?ft|ft·lbf)';
-const ANGLE = new RegExp(`^${FIGURE}\\s*(?:°|deg)$`, 'i');
-const FEET_ALONE = new RegExp(`^${FIGURE}\\s*${FEET}$`, 'i');
-const METRES = new RegExp(`^${FIGURE}\\s*(?:N·m|Nm)?(?:\\s*\\(${FIGURE}\\s*${FEET}\\))?$`, 'i');
-
-function readStage(text: string): Torque['stages'][number] | null {
-  const within = (figure: number, most: number) => figure > 0 && figure <= most;
-  const angle = number(ANGLE.exec(text)?.[1] ?? '0');
-  if (angle !== 0) return within(angle, 720) ? { degrees: angle } : null;
-  const feet = number(FEET_ALONE.exec(text)?.[1] ?? '0');
-  if (feet !== 0) return within(feet, 3700) ? { lbfft: feet } : null;
-  const match = METRES.exec(text);
-  const Nm = number(match?.[1] ?? '0');
-  if (!within(Nm, 5000)) return null;
-  if (match?.[2] === undefined) return { Nm };
-  const lbfft = number(match[2]);
-  return within(lbfft, 3700) ? { Nm, lbfft } : null;
-}
-
-/** "30, 60, 90°"; with its unit where it is not N·m alone. */
-export const stagesText = (stages: Torque['stages']): string =>
-  stages.map((stage) => ('Nm' in stage && !('lbfft' in stage) ? String(stage.Nm) : stageText(stage))).join(', ');
 
 /** "2 plug washer, 1 O-ring"; a part without a figure is one. Null where a count does not fit. */
 export function readOneTime(text: string): Step['oneTime'] | null {
@@ -74,15 +35,52 @@ export function readFluid(text: string): Fluid | null {
 export const fluidText = (fluid: Fluid | null): string =>
   fluid === null ? '' : `${formatQuantity(fluid.quantity, '.')} L ${fluid.what}`;
 
-/** "backlash 0.13 to 0.18 mm". Null where it does not fit or the most is under the least. */
+/** "1.1 L gear oil, 53 strokes": how many strokes of the shop's pump that is about may follow. */
+export function readFluidIn(text: string, lastTime: boolean): FluidIn | null {
+  const match = /^(.*?),\s*(\d{1,4})\s*strokes?$/i.exec(text.trim());
+  const fluid = readFluid(match?.[1] ?? text);
+  const strokes = match === null ? null : Number(match[2]);
+  return fluid === null || strokes === 0 || (strokes ?? 1) > 2000 ? null : { ...fluid, strokes, lastTime };
+}
+export const fluidInText = (fluid: Step['fluidIn']): string =>
+  `${fluidText(fluid)}${fluid?.strokes == null ? '' : `, ${fluid.strokes} strokes`}`;
+
+/** "100 ml mid-stream to a clean bottle". Null where it does not fit. */
+export function readSample(text: string): NonNullable<Step['sample']> | null {
+  const match = /^(\d{1,4})\s*ml(?:[,\s]\s*(.{0,120}))?$/i.exec(text.trim());
+  const millilitres = Number(match?.[1] ?? '0');
+  return millilitres < 1 || millilitres > 5000 ? null : { millilitres, words: (match?.[2] ?? '').trim() };
+}
+export const sampleText = (sample: Step['sample']): string =>
+  sample === null ? '' : `${sample.millilitres} ml ${sample.words}`.trim();
+
+/** "backlash 0.13 to 0.18 mm", "… at 4 places". Null where it does not fit or the most is under the least. */
 export function readMeasure(text: string): Measure | null {
-  const match = /^(\S.{0,79}?)\s+(-?\d+(?:[.,]\d+)?)\s*(?:to|–|-)\s*(-?\d+(?:[.,]\d+)?)\s*(\S{0,10})$/.exec(
-    text.trim(),
-  );
+  const [whole = '', placesText] = text.trim().split(/\s+at\s+(\d{1,2})\s+places?$/i);
+  const match = /^(\S.{0,79}?)\s+(-?\d+(?:[.,]\d+)?)\s*(?:to|–|-)\s*(-?\d+(?:[.,]\d+)?)\s*(\S{0,10})$/.exec(whole);
   if (match?.[1] === undefined) return null;
   const [, what, from = '', to = '', unit = ''] = match;
-  const measure = { what, unit, least: number(from), most: number(to), places: 1 };
-  return measure.most < measure.least ? null : measure;
+  const measure = { what, unit, least: number(from), most: number(to), places: Number(placesText ?? '1') };
+  return measure.most < measure.least || measure.places < 1 || measure.places > 16 ? null : measure;
 }
-export const measureText = (measure: Step['measure']): string =>
-  measure === null ? '' : `${measure.what} ${measure.least} to ${measure.most} ${measure.unit}`.trim();
+export function measureText(measure: Step['measure']): string {
+  if (measure === null) return '';
+  const { what, least, most, unit, places } = measure;
+  return `${`${what} ${least} to ${most} ${unit}`.trim()}${places === 1 ? '' : ` at ${places} places`}`;
+}
+
+/**
+ * Steps that open again with step `n`: "5, 7", nothing for every one after it, "none". Undefined where one is not a later
+ * step of this procedure.
+ */
+export function readReopens(text: string, n: number, last: number): Step['reopens'] | undefined {
+  if (text.trim() === '') return null;
+  if (/^none$/i.test(text.trim())) return [];
+  const steps = text
+    .split(/[,\s]+/)
+    .filter((part) => part !== '')
+    .map((part) => (/^\d{1,3}$/.test(part) ? Number(part) : 0));
+  return steps.every((step) => step > n && step <= last) ? [...new Set(steps)].sort((a, b) => a - b) : undefined;
+}
+export const reopensText = (reopens: Step['reopens']): string =>
+  reopens === null ? '' : reopens.length === 0 ? 'none' : reopens.join(', ');

@@ -1,4 +1,4 @@
-import { bothUnits } from '../../../core/bench/stage.ts';
+import { bothUnits, type Stage } from '../../../core/bench/stage.ts';
 import type { Step } from './draft.ts';
 
 type Stages = NonNullable<Step['torque']>['stages'];
@@ -17,8 +17,9 @@ export function newtonMetres(stages: Stages): string {
     .join(', ');
 }
 
-/** The same in the other unit, to the nearest pound-force foot: "22, 44, 63 lbf·ft". */
-export function poundFeet(stages: Stages): string {
-  const figures = stages.map((stage) => ('degrees' in stage ? `${stage.degrees}°` : shown(bothUnits(stage)?.lbfft, 0)));
-  return `${figures.join(', ')}\u00a0lbf·ft`;
+/** The unit that a round was not entered in: "22 lbf·ft" for 30 N·m; '' for an angle and for a pair as printed. */
+export function otherUnit(stage: Stage): string {
+  const both = bothUnits(stage);
+  if (both === null || ('Nm' in stage && 'lbfft' in stage)) return '';
+  return 'Nm' in stage ? `${shown(both.lbfft, 0)}\u00a0lbf·ft` : `${shown(both.Nm)}\u00a0N·m`;
 }

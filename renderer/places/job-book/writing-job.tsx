@@ -1,4 +1,4 @@
-import { createContext, useContext } from 'react';
+import { createContext, useContext, useRef } from 'react';
 import { Cell, type CellSaved } from '../../parts/Cell.tsx';
 import type { Content } from './draft.ts';
 
@@ -32,15 +32,33 @@ interface Props {
   readonly className?: string;
   readonly list?: string;
   readonly autoFocus?: boolean;
+  /** Enter takes what is typed and stays for the next one. */
+  readonly again?: boolean;
 }
 
 /** A cell of the job; what is typed goes into the draft on leaving it. */
-export function JobCell({ read, wrong, ...cell }: Props) {
+export function JobCell({ read, wrong, again = false, ...cell }: Props) {
   const { content, change } = useJob();
+  const place = useRef<HTMLSpanElement>(null);
+  const entered = useRef(false);
   const save = async (text: string): Promise<CellSaved> => {
     if (read(text, content) === null) return { ok: false, words: wrong };
     change?.((now) => read(text, now) ?? now);
+    // It comes empty again, with the caret in it.
+    if (again && entered.current) setTimeout(() => place.current?.querySelector('input')?.focus(), 0);
     return { ok: true };
   };
-  return <Cell {...cell} save={save} readOnly={change === null} />;
+  const made = <Cell {...cell} save={save} readOnly={change === null} />;
+  if (!again) return made;
+  return (
+    <span
+      ref={place}
+      className="book-again"
+      onKeyDownCapture={(event) => {
+        entered.current = event.key === 'Enter';
+      }}
+    >
+      {made}
+    </span>
+  );
 }
