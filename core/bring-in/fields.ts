@@ -87,6 +87,7 @@ const NAMED: readonly (readonly [Field, RegExp])[] = [
   ['visit-amount', /^(amount|total|sum|gross|price|betrag|summe|gesamt|brutto|montant|importe)$/],
 ];
 
+/** A name of a column as it is compared: small letters and figures only. */
 const bare = (name: string): string =>
   name
     .toLowerCase()

@@ -10,7 +10,7 @@ export interface TableRow {
 export interface Table {
   readonly encoding: Encoding;
   readonly delimiter: Delimiter;
-  /** The names of the columns; where the first row names none, their numbers. */
+  /** The names of the columns, each once; where the first row names none, their numbers. */
   readonly names: readonly string[];
   readonly rows: readonly TableRow[];
 }
@@ -31,7 +31,7 @@ export function readTable(bytes: Uint8Array): Table | TableProblem {
   if (first === undefined) return { problem: 'empty' };
   const named = namesColumns(first.cells);
   const width = rows.reduce((most, row) => Math.max(most, row.cells.length), 0);
-  const names = Array.from({ length: width }, (_, at) => (named ? first.cells[at]?.trim() : '') || String(at + 1));
+  const names = numbered(Array.from({ length: width }, (_, at) => (named ? (first.cells[at]?.trim() ?? '') : '')));
   return { encoding, delimiter, names, rows: named ? rest : rows };
 }
 
@@ -95,6 +95,10 @@ function guessDelimiter(text: string): Delimiter {
   });
   return scored.reduce((best, one) => (one.score > best.score ? one : best)).delimiter;
 }
+
+/** Names that tell the columns apart: an empty one is the column's number, a repeated one gets it behind. */
+const numbered = (names: readonly string[]): string[] =>
+  names.map((name, at) => (name === '' ? `${at + 1}` : names.indexOf(name) < at ? `${name} ${at + 1}` : name));
 
 /** Whether a row names columns: words only, no figure, no e-mail, and hardly a gap. */
 const namesColumns = (cells: readonly string[]): boolean =>

@@ -77,6 +77,8 @@ export interface Brought {
   readonly id: string;
   readonly made: OutputOf<'import.put'>['made'];
   readonly bad: readonly BadRow[];
+  /** Rows that were gone through. */
+  readonly rows: number;
   readonly whole: boolean;
 }
 
@@ -90,12 +92,14 @@ export async function bringIn(
   const { id } = await desk.begin({ fileName: file.name, fileHash: file.hash, mapping: inputOf(mapping) });
   const made = { customers: 0, cars: 0, visits: 0, known: 0, bad: 0 };
   const bad: BadRow[] = [];
+  let gone = 0;
   const whole = await through(file.rows, watch, async (rows) => {
     const put = await desk.put({ id, rows });
+    gone += rows.length;
     bad.push(...put.bad);
     for (const what of Object.keys(made) as (keyof typeof made)[]) made[what] += put.made[what];
   });
-  return { id, made, bad, whole };
+  return { id, made, bad, rows: gone, whole };
 }
 
 /** Takes back all that a file brought in. How many rows went, and how many stay since they were worked with. */

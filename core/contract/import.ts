@@ -56,8 +56,8 @@ export const importRoom = {
     'desk',
     z.strictObject({
       fileName: needed(200),
-      /** SHA-256 of the file, hex. */
-      fileHash: z.string().regex(/^[0-9a-f]{64}$/),
+      /** SHA-256 of the file, hex; empty where the machine that read it cannot reckon one. */
+      fileHash: z.string().regex(/^([0-9a-f]{64})?$/),
       mapping,
     }),
     z.strictObject({ id }),

@@ -1,4 +1,4 @@
-import type { ComponentType } from 'react';
+import { type ComponentType, lazy, Suspense } from 'react';
 import { hrefOf } from '../frame/router.ts';
 import { useSession } from '../state/session.ts';
 import { useShop } from '../state/shop.ts';
@@ -13,11 +13,24 @@ import { People } from './shop/People.tsx';
 import { Rates } from './shop/Rates.tsx';
 import { ShopHere } from './shop/setting.tsx';
 import { Taxes } from './shop/Taxes.tsx';
+import { Wrenches } from './shop/Wrenches.tsx';
 import { YesRule } from './shop/YesRule.tsx';
 import './shop/shop.css';
 
 interface ShopPart {
-  readonly name: 'garage' | 'tax' | 'rates' | 'people' | 'bays' | 'yes' | 'numbers' | 'copies' | 'keys' | 'program';
+  readonly name:
+    | 'garage'
+    | 'tax'
+    | 'in'
+    | 'rates'
+    | 'people'
+    | 'bays'
+    | 'wrenches'
+    | 'yes'
+    | 'numbers'
+    | 'copies'
+    | 'keys'
+    | 'program';
   readonly page: ComponentType;
   /** Only the owner's code opens it. */
   readonly owner?: boolean;
@@ -29,8 +42,10 @@ const PAGES: readonly ShopPart[] = [
   { name: 'rates', page: Rates },
   { name: 'people', page: People },
   { name: 'bays', page: Bays },
+  { name: 'wrenches', page: Wrenches },
   { name: 'yes', page: YesRule },
   { name: 'numbers', page: Numbers },
+  { name: 'in', page: lazy(() => import('./import/BringIn.tsx')) },
   { name: 'copies', page: Copies, owner: true },
   { name: 'keys', page: Machine },
   { name: 'program', page: Program },
@@ -44,7 +59,7 @@ export default function Shop({ path }: PlaceProps) {
   if (shop === undefined || shop.settings === null || part === undefined) return null;
   const { page: Part } = part;
   const closed = part.owner === true && !owner;
-  const machine = part.name === 'keys' || part.name === 'program' || closed;
+  const machine = ['keys', 'program', 'in'].includes(part.name) || closed;
   return (
     <div className="page shop-page">
       <nav aria-label={t('shop.pages')}>
@@ -66,7 +81,9 @@ export default function Shop({ path }: PlaceProps) {
           <p>{t('shop.ownerOpens')}</p>
         ) : (
           <ShopHere value={{ shop, settings: shop.settings, mayChange: owner }}>
-            <Part />
+            <Suspense>
+              <Part />
+            </Suspense>
           </ShopHere>
         )}
       </div>

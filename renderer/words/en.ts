@@ -1,5 +1,6 @@
 import { bay } from './en/bay.ts';
 import { bench } from './en/bench.ts';
+import { bringIn } from './en/bring-in.ts';
 import { cars } from './en/cars.ts';
 import { closeOut } from './en/close-out.ts';
 import { customers } from './en/customers.ts';
@@ -31,6 +32,7 @@ import { warnings } from './en/warnings.ts';
 export const en = {
   bay,
   bench,
+  bringIn,
   cars,
   closeOut,
   customers,
