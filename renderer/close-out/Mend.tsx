@@ -15,6 +15,7 @@ import { MendBill } from './MendBill.tsx';
 import { MendDrawn } from './MendDrawn.tsx';
 import { MendMileage } from './MendMileage.tsx';
 import { MendNumber } from './MendNumber.tsx';
+import { MendQuarantine } from './MendQuarantine.tsx';
 
 interface Props {
   readonly order: Order;
@@ -40,6 +41,8 @@ export function Mend({ order, stop, onNoLine }: Props) {
       return <MendBill order={order} words={words} />;
     case 'part-on-no-line':
       return <MendDrawn order={order} rows={onNoLine.filter((row) => row.words === words)} />;
+    case 'quarantine':
+      return <MendQuarantine order={order} words={words} />;
     case 'torque-missing':
     case 'second-missing':
     case 'step-failed':

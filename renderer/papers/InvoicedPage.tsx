@@ -10,6 +10,7 @@ import { useWriting } from '../state/shop.ts';
 import { openPaper } from '../state/transport.ts';
 import { t } from '../words/t.ts';
 import { nearText } from '../words/times.ts';
+import { BeforeItGoes } from './BeforeItGoes.tsx';
 import { CreditNote } from './CreditNote.tsx';
 import { HAND_FORM, HandOver } from './HandOver.tsx';
 import { PaidFoot } from './PaidFoot.tsx';
@@ -72,6 +73,7 @@ export function InvoicedPage({ order, invoice, fresh }: Props) {
             <Sent order={order} paper={invoice} />
           </section>
           <Payments order={order} onTaken={onDone} />
+          <BeforeItGoes order={order} />
           <HandOver order={order} onDone={onDone} />
           <Papers order={order} without={invoice.id} />
           <CreditNote order={order} />

@@ -4,6 +4,7 @@ import { CloseOutPage } from '../close-out/CloseOutPage.tsx';
 import { useKey } from '../frame/keys.ts';
 import { goTo } from '../frame/router.ts';
 import { TwoSides } from '../frame/TwoSides.tsx';
+import { BeforeItGoes } from '../papers/BeforeItGoes.tsx';
 import { InvoicedPage } from '../papers/InvoicedPage.tsx';
 import { Papers } from '../papers/Papers.tsx';
 import { Payments } from '../papers/Payments.tsx';
@@ -83,6 +84,7 @@ export function OrderPage({ id, beside }: Props) {
             <>
               <Payments order={order} />
               <Papers order={order} />
+              <BeforeItGoes order={order} />
               <OrderActs order={order} />
             </>
           ) : null}

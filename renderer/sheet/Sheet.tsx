@@ -1,4 +1,5 @@
 import { t } from '../words/t.ts';
+import { Comeback } from './Comeback.tsx';
 import { HeadMore } from './edit/HeadMore.tsx';
 import { Found } from './Found.tsx';
 import { JobPart } from './JobPart.tsx';
@@ -41,6 +42,7 @@ export function Sheet({ order, locked, current, onCurrent }: Props) {
           {locked ? null : <TakenOut at="sheet" />}
           {locked ? null : <UndoKey />}
           {locked ? null : <NewJob orderId={order.id} />}
+          {locked ? null : <Comeback orderId={order.id} />}
           <Sums order={order} locked={locked} />
           {aside.length === 0 ? null : <h2 className="offered-head">{t('sheet.aside')}</h2>}
           {aside.map(part)}

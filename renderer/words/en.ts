@@ -21,6 +21,7 @@ import { parts } from './en/parts.ts';
 import { plan } from './en/plan.ts';
 import { quote } from './en/quote.ts';
 import { reckoning } from './en/reckoning.ts';
+import { release } from './en/release.ts';
 import { sheet } from './en/sheet.ts';
 import { shop } from './en/shop.ts';
 import { start } from './en/start.ts';
@@ -53,6 +54,7 @@ export const en = {
   plan,
   quote,
   reckoning,
+  release,
   sheet,
   shop,
   start,
