@@ -1,3 +1,4 @@
+import { ahead } from '../core/car/reminder.ts';
 import { type DistanceUnit, inKilometres, inMiles } from '../core/measure/distance.ts';
 import { REMINDER_WORDS } from '../core/paper/message-words.ts';
 import { addDays, addMonths } from '../core/time/civil.ts';
@@ -10,6 +11,9 @@ import { settingsOf, signedIn } from './people.ts';
 import { readingsOf } from './reminders.ts';
 import type { ReminderRow } from './tables.ts';
 
+/** Wheels are asked after at the latest so many days on, where nobody knows how far the car went: common practice, no source. */
+const WHEEL_DAYS = 14;
+
 interface ToRemind extends Pick<ReminderRow, 'car_id' | 'source' | 'source_id' | 'words' | 'due_on'> {
   /** What the car's clock will show, its own unit. */
   readonly shows: number | null;
@@ -18,11 +22,42 @@ interface ToRemind extends Pick<ReminderRow, 'car_id' | 'source' | 'source_id' |
 const inUnit = (distance: number, from: DistanceUnit, to: DistanceUnit) =>
   to === 'km' ? inKilometres(distance, from) : inMiles(distance, from);
 
+/** The day on which a reminder is to be looked at: due by its date, or by the pace of the visits. */
+async function lookOn(
+  context: Context,
+  carId: string,
+  rule: { readonly onDate: string | null; readonly atDistance: number | null },
+): Promise<string | null> {
+  if (rule.atDistance === null) return rule.onDate;
+  const car = await context.tx.selectFrom('car').select('unit').where('id', '=', carId).executeTakeFirstOrThrow();
+  const { all } = await readingsOf(context, carId);
+  return ahead(all, rule, car.unit, context.today).on;
+}
+
+/** After a reading: the car's open reminders of a distance get the day that the new pace says. */
+export async function lookAgain(context: Context, carId: string): Promise<void> {
+  const open = await context.tx
+    .selectFrom('reminder')
+    .select(['id', 'due_on', 'due_mileage', 'look_on'])
+    .where('car_id', '=', carId)
+    .where('closed_at', 'is', null)
+    .where('due_mileage', 'is not', null)
+    .execute();
+  for (const row of open) {
+    const day = await lookOn(context, carId, { onDate: row.due_on, atDistance: row.due_mileage });
+    if (day !== row.look_on) await context.write.update('reminder', row.id, { look_on: day });
+  }
+}
+
 /** Writes a reminder down, with the true distance. One of the same source that is still open takes the new day and distance. */
 export async function remind(context: Context, { shows, ...row }: ToRemind): Promise<string> {
   const { tx, write } = context;
   const { carried } = await readingsOf(context, row.car_id);
-  const due = { due_on: row.due_on, due_mileage: shows === null ? null : shows + carried };
+  const distance = shows === null ? null : shows + carried;
+  const due = {
+    ...{ due_on: row.due_on, due_mileage: distance },
+    look_on: await lookOn(context, row.car_id, { onDate: row.due_on, atDistance: distance }),
+  };
   const same =
     row.source_id === null
       ? undefined
@@ -37,12 +72,33 @@ export async function remind(context: Context, { shows, ...row }: ToRemind): Pro
       await write.update('reminder', same.id, { ...due, words: row.words, revision: same.revision + 1 });
     return same.id;
   }
+  // What is done again ends what was waited for: the old service, the old wheels.
+  if (row.source_id !== null && row.source !== 'declined' && row.source !== 'warranty') await doneAgain(context, row);
   const id = newId();
   await write.insert('reminder', {
     ...{ id, revision: 1, ...row, ...due, made_at: context.now, made_by: signedIn(context).id },
     ...{ closed_at: null, close_why: '' },
   });
   return id;
+}
+
+/** Closes what is open of the same car under the same words. */
+async function doneAgain(
+  context: Context,
+  { car_id, source, words }: Pick<ReminderRow, 'car_id' | 'source' | 'words'>,
+) {
+  const open = await context.tx
+    .selectFrom('reminder')
+    .select(['id', 'revision'])
+    .where('car_id', '=', car_id)
+    .where('source', '=', source)
+    .where('words', '=', words)
+    .where('closed_at', 'is', null)
+    .execute();
+  for (const row of open)
+    await context.write.update('reminder', row.id, {
+      ...{ closed_at: context.now, close_why: 'done-again', revision: row.revision + 1 },
+    });
 }
 
 /** Declined work comes up again; what was said yes to after all does not. `again` null: it was a yes. */
@@ -107,9 +163,10 @@ export async function remindAfterInvoice(
       loaded.steps.findLast((row) => row.job_id === job.id && row.step === n)?.state === 'done';
     return version !== undefined && bookContent(version).steps.some((step) => step.recheckCard && done(step.n));
   });
-  if (card && settings.wheelRecheckDistance !== null && shown !== null)
+  if (card && settings.wheelRecheckDistance !== null)
     await remind(context, {
-      ...{ ...bare, source: 'wheel-recheck', source_id: order.id, words: words.wheels, due_on: null },
+      ...{ ...bare, source: 'wheel-recheck', source_id: order.id, words: words.wheels },
+      due_on: addDays(context.today, WHEEL_DAYS),
       shows: shows(settings.wheelRecheckDistance),
     });
   const terms = settings.warrantyTerms;

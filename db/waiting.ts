@@ -3,10 +3,10 @@ import { addDays } from '../core/time/civil.ts';
 import { civilDateOf, instantToWall } from '../core/time/instant.ts';
 import type { Context } from './context.ts';
 import { countUnsent } from './operations/paper-lists.ts';
-import { dueReminders } from './operations/reminder.ts';
 import type { Loaded } from './order/load.ts';
 import { countedMinutes, type Reckoned } from './order/reckon.ts';
 import { settingsOf } from './people.ts';
+import { dueReminders } from './reminders.ts';
 
 const MINUTE = 60_000;
 

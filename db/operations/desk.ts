@@ -7,6 +7,7 @@ import { foldPlate, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { badInput, held, notFound } from '../refusal.ts';
+import { lookAgain } from '../remind.ts';
 import { nextNumber } from '../series.ts';
 import type { CarRow } from '../tables.ts';
 import { addBooking } from './booking.ts';
@@ -134,6 +135,7 @@ export async function readMileage(
     why: reading < from ? doubt : '',
     person_id: signedIn(context).id,
   });
+  await lookAgain(context, carId);
 }
 
 /**
@@ -191,6 +193,7 @@ export const deskHandlers: Handlers = {
       why: input.why,
       person_id: signedIn(context).id,
     });
+    await lookAgain(context, input.id);
     return { id: input.id };
   },
   'order.book': async (input, context) => {

@@ -1,20 +1,15 @@
 import type { OutputOf } from '../../core/contract/index.ts';
-import { addDays } from '../../core/time/civil.ts';
-import { civilDateOf } from '../../core/time/instant.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { letterPdfOf } from '../letter.ts';
-import { settingsOf, signedIn } from '../people.ts';
+import { signedIn } from '../people.ts';
 import { badInput, notFound } from '../refusal.ts';
 import { remind } from '../remind.ts';
-import { aheadOf, reminderRow, standing, triesOf } from '../reminders.ts';
+import { aheadOf, dueReminders, isDue, reminderRow, standsBy, triesOf } from '../reminders.ts';
 import type { ReminderRow } from '../tables.ts';
 import { draftMessage } from './message.ts';
 
 type Shown = OutputOf<'reminder.list'>['rows'][number];
-
-/** The end of a warranty that is long past is nobody's call any more: common practice, no source. */
-const WARRANTY_PAST_DAYS = 30;
 
 async function amountOf(context: Context, row: ReminderRow): Promise<number | null> {
   if (row.source !== 'declined' || row.source_id === null || !context.seesPrices) return null;
@@ -28,71 +23,26 @@ async function amountOf(context: Context, row: ReminderRow): Promise<number | nu
   return last?.amount ?? null;
 }
 
-/** A reminder as it is shown, and whether it may be asked of the owner at all. */
-async function shown(context: Context, row: ReminderRow, until: string): Promise<{ row: Shown; mayAsk: boolean }> {
-  const settings = settingsOf(context);
+/** A reminder as it is shown. */
+async function shown(context: Context, row: ReminderRow, until: string): Promise<Shown> {
   const { ahead, car, customer } = await aheadOf(context, row);
   const tries = await triesOf(context, row.id);
-  const stands = await standing(context, row.id);
-  const lead = row.source === 'warranty' || row.source === 'service' ? settings.remindDays : 0;
-  const comesUp = ahead.on !== null && addDays(ahead.on, -lead) <= until;
-  const quiet = stands.askOn !== null && stands.askOn > until;
-  const consents =
-    customer === null || customer.consents === null
-      ? null
-      : (JSON.parse(customer.consents) as { reminders: boolean | null });
-  const past = row.source === 'warranty' && ahead.on !== null && addDays(ahead.on, WARRANTY_PAST_DAYS) < until;
-  const mayAsk =
-    customer !== null &&
-    consents?.reminders !== false &&
-    // A car that has changed hands since: its reminders were the old owner's.
-    customer.from_day <= civilDateOf(row.made_at, settings.zone) &&
-    !past;
+  const stands = standsBy(context, tries);
   return {
-    mayAsk,
-    row: {
-      ...{ id: row.id, revision: row.revision, source: row.source, words: row.words },
-      ...{ carId: car.id, plate: car.plate, car: car.words, unit: car.unit },
-      customer: customer && {
-        ...{ id: customer.id, name: customer.name, phone: customer.phone, phone2: customer.phone2 },
-        ...{ email: customer.email, tellBy: customer.tell_by },
-      },
-      ...{ dueOn: row.due_on, dueMileage: ahead.shownDue, on: ahead.on, guessed: ahead.guessed },
-      ...{ days: ahead.days, perDayX100: ahead.perDayX100, expected: ahead.shownExpected },
-      due: row.closed_at === null && comesUp && !quiet,
-      ...{ askOn: stands.askOn, noes: stands.noes },
-      tries: tries.map((one) => ({
-        at: one.at,
-        outcome: one.outcome,
-        askOn: one.ask_on,
-        words: one.words,
-        by: one.by,
-      })),
-      amount: await amountOf(context, row),
-      ...{ closedAt: row.closed_at, closeWhy: row.close_why },
+    ...{ id: row.id, revision: row.revision, source: row.source, words: row.words },
+    ...{ carId: car.id, plate: car.plate, car: car.words, unit: car.unit },
+    customer: customer && {
+      ...{ id: customer.id, name: customer.name, phone: customer.phone, phone2: customer.phone2 },
+      ...{ email: customer.email, tellBy: customer.tell_by },
     },
+    ...{ dueOn: row.due_on, dueMileage: ahead.shownDue, on: ahead.on, guessed: ahead.guessed },
+    ...{ days: ahead.days, perDayX100: ahead.perDayX100, expected: ahead.shownExpected },
+    due: row.closed_at === null && isDue(context, row, stands, until),
+    ...{ askOn: stands.askOn, noes: stands.noes },
+    tries: tries.map((one) => ({ at: one.at, outcome: one.outcome, askOn: one.ask_on, words: one.words, by: one.by })),
+    amount: await amountOf(context, row),
+    ...{ closedAt: row.closed_at, closeWhy: row.close_why },
   };
-}
-
-/** Open reminders that can come up until a day: of a date, or of a distance whose day is guessed. */
-async function mayComeUp(context: Context, until: string): Promise<ReminderRow[]> {
-  const { remindDays } = settingsOf(context);
-  return context.tx
-    .selectFrom('reminder')
-    .selectAll()
-    .where('closed_at', 'is', null)
-    .where((on) => on.or([on('due_on', '<=', addDays(until, remindDays)), on('due_mileage', 'is not', null)]))
-    .execute();
-}
-
-/** The reminders to call down until a day, the earliest first. */
-export async function dueReminders(context: Context, until: string): Promise<Shown[]> {
-  const due: Shown[] = [];
-  for (const one of await mayComeUp(context, until)) {
-    const { row, mayAsk } = await shown(context, one, until);
-    if (mayAsk && row.due) due.push(row);
-  }
-  return due.sort((a, b) => (a.on ?? '').localeCompare(b.on ?? '') || a.id.localeCompare(b.id));
 }
 
 const openRow = async (context: Context, id: string) => {
@@ -114,7 +64,11 @@ export const reminderHandlers: Handlers = {
   },
   'reminder.list': async ({ until, carId, most }, context) => {
     const day = until ?? context.today;
-    if (carId === null) return { rows: (await dueReminders(context, day)).slice(0, most) };
+    if (carId === null) {
+      const rows = [];
+      for (const one of (await dueReminders(context, day)).slice(0, most)) rows.push(await shown(context, one, day));
+      return { rows };
+    }
     const all = await context.tx
       .selectFrom('reminder')
       .selectAll()
@@ -123,7 +77,7 @@ export const reminderHandlers: Handlers = {
       .limit(most)
       .execute();
     const rows = [];
-    for (const one of all) rows.push((await shown(context, one, day)).row);
+    for (const one of all) rows.push(await shown(context, one, day));
     return { rows };
   },
   'reminder.try': async ({ id, revision, outcome, askOn, words }, context) => {
@@ -134,7 +88,7 @@ export const reminderHandlers: Handlers = {
       ...{ id: newId(), reminder_id: id, outcome, ask_on: askOn, words },
       ...{ person_id: signedIn(context).id, at: context.now },
     });
-    const { over } = await standing(context, id);
+    const { over } = standsBy(context, await triesOf(context, id));
     if (over !== '') await context.write.update('reminder', id, { closed_at: context.now, close_why: over });
     return { id, revision: next, closed: over !== '' };
   },

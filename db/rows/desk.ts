@@ -61,6 +61,7 @@ export interface ReminderRow {
   words: string;
   due_on: string | null;
   due_mileage: number | null;
+  look_on: string | null;
   made_at: number;
   made_by: string;
   closed_at: number | null;

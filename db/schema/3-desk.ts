@@ -65,12 +65,13 @@ CREATE INDEX message_order ON message (work_order_id) WHERE work_order_id IS NOT
 CREATE TABLE reminder (
   id TEXT PRIMARY KEY, revision INTEGER NOT NULL, car_id TEXT NOT NULL REFERENCES car,
   source TEXT NOT NULL CHECK (source IN ('service', 'declined', 'run-in', 'warranty', 'wheel-recheck', 'own')),
-  source_id TEXT, words TEXT NOT NULL CHECK (words <> ''), due_on TEXT, due_mileage INTEGER,
+  source_id TEXT, words TEXT NOT NULL CHECK (words <> ''), due_on TEXT, due_mileage INTEGER, look_on TEXT,
   made_at INTEGER NOT NULL, made_by TEXT NOT NULL REFERENCES person,
   closed_at INTEGER, close_why TEXT NOT NULL
 ) STRICT;
 CREATE INDEX reminder_car ON reminder (car_id);
-CREATE INDEX reminder_open ON reminder (due_on) WHERE closed_at IS NULL;
+-- look_on is the day it is due by date or by the pace of the visits, reckoned anew with every reading
+CREATE INDEX reminder_open ON reminder (look_on) WHERE closed_at IS NULL;
 CREATE UNIQUE INDEX reminder_source ON reminder (source, source_id) WHERE source_id IS NOT NULL;
 -- append-only
 CREATE TABLE reminder_try (

@@ -181,11 +181,14 @@ test('an invoice leaves what is due after its jobs, the wheels, and the end of t
       dueOn: '2027-03-10',
       dueMileage: 62_200,
     },
-    { source: 'wheel-recheck', words: 'Tighten the wheels again', dueOn: null, dueMileage: 42_280 },
+    { source: 'wheel-recheck', words: 'Tighten the wheels again', dueOn: '2026-03-24', dueMileage: 42_280 },
   ]);
-  expect(await due('2027-02-23')).toMatchObject([{ source: 'run-in' }]);
-  expect((await due('2027-02-24')).map((row) => row.source)).toEqual(['run-in', 'warranty']);
-  expect((await due('2027-06-01')).map((row) => row.source)).toEqual(['run-in']);
+  expect((await due('2026-03-24')).map((row) => row.source)).toEqual(['wheel-recheck']);
+  expect((await due('2026-05-09')).map((row) => row.source)).toEqual(['wheel-recheck', 'run-in']);
+  expect(await due('2027-02-23')).toEqual([]);
+  expect((await due('2027-02-24')).map((row) => row.source)).toEqual(['warranty']);
+  // Long past, and nobody's call any more.
+  expect(await due('2027-06-01')).toEqual([]);
 });
 
 test('a reminder as a message and as a letter in the customer’s language, and its tries in their log', async () => {
@@ -204,4 +207,19 @@ test('a reminder as a message and as a letter in the customer’s language, and 
   expect((await garage.did('Desk', 'message.list', { customerId })).rows).toMatchObject([
     { kind: 'reminder', about: 'letter', words: 'Bremsen', reached: false },
   ]);
+});
+
+test('a new reading moves the day that a distance is expected on, in the list, too', async () => {
+  garage.now = at('2025-09-01T08:00');
+  const first = await visit(38_000);
+  await garage.did('Desk', 'reminder.add', { carId: first.carId, words: 'Gear oil', dueMileage: 48_000 });
+  expect(await due('2035-01-01')).toEqual([]);
+  garage.now = at('2026-03-10T08:00');
+  await visit(42_180, first);
+  expect(await due('2026-11-29')).toEqual([]);
+  expect(await due('2026-11-30')).toMatchObject([{ words: 'Gear oil', on: '2026-11-30' }]);
+  garage.now = at('2026-04-20T08:00');
+  await garage.did('Runa', 'car.odometer', { id: first.carId, reading: 48_100, on: '2026-04-20', event: 'read' });
+  expect(await due('2026-04-20')).toMatchObject([{ words: 'Gear oil', on: '2026-04-20', guessed: false }]);
+  expect((await garage.did('Odile', 'care.verify', {})).sound).toBe(true);
 });
