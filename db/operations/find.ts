@@ -1,6 +1,6 @@
 import type { OutputOf } from '../../core/contract/index.ts';
 import type { Context, Handlers } from '../context.ts';
-import { FEWEST_SIGNS, holds } from '../find-index.ts';
+import { beginning, FEWEST_SIGNS, holding, inPieces } from '../find-index.ts';
 import { foldPhone, foldPlate, foldText } from '../fold.ts';
 
 type Hit = OutputOf<'find.line'>['hits'][number];
@@ -12,9 +12,6 @@ const HOLDS = 2;
 interface Ranked extends Hit {
   readonly rank: number;
 }
-
-/** Above every character that a text can hold. */
-const ABOVE = '\u{10FFFF}';
 
 const rankOf = (text: string, asked: string) => (text === asked ? WHOLE : text.startsWith(asked) ? BEGINS : HOLDS);
 
@@ -56,9 +53,6 @@ async function numbered(context: Context, text: string): Promise<Ranked[]> {
   ];
 }
 
-/** A range of a B-tree: all that begins so. */
-const begins = (text: string) => [text, `${text}${ABOVE}`] as const;
-
 /** Cars by any plate they ever wore, and by VIN, of which people remember the end. */
 async function cars(context: Context, text: string, most: number): Promise<Ranked[]> {
   const plate = foldPlate(text);
@@ -68,37 +62,28 @@ async function cars(context: Context, text: string, most: number): Promise<Ranke
       .selectFrom('car')
       .leftJoin('car_owner', (on) => on.onRef('car_owner.car_id', '=', 'car.id').on('car_owner.to_day', 'is', null))
       .leftJoin('customer', 'customer.id', 'car_owner.customer_id')
-      .limit(most);
-  const plated = () =>
-    owned()
-      .innerJoin('car_plate', 'car_plate.car_id', 'car.id')
-      .select(['car.id', 'car.words', 'car_plate.plate', 'car_plate.find_plate', 'customer.name']);
-  const [from, to] = begins(plate);
-  const byPlate = [
-    ...(await plated().where('car_plate.find_plate', '>=', from).where('car_plate.find_plate', '<', to).execute()),
-    ...(plate.length < FEWEST_SIGNS
-      ? []
-      : await plated()
-          .where(holds('car_plate', ['plate'], plate, most))
-          .execute()),
-  ];
-  const wearing = () => owned().select(['car.id', 'car.words', 'car.plate', 'car.vin', 'customer.name']);
+      .select(['car.id', 'car.words', 'car.plate', 'car.vin', 'customer.name']);
+  const byPlate = await owned()
+    .innerJoin('car_plate', 'car_plate.car_id', 'car.id')
+    .select(['car_plate.plate as worn', 'car_plate.find_plate'])
+    .where(
+      inPieces('car_plate', [
+        beginning('car_plate', 'find_plate', plate, most),
+        ...(plate.length < FEWEST_SIGNS ? [] : [holding('car_plate', ['plate'], plate, most)]),
+      ]),
+    )
+    .execute();
   const byVin =
     vin.length < FEWEST_SIGNS
       ? []
-      : [
-          ...(await wearing()
-            .where(holds('car', ['vin'], `${vin}.`, most))
-            .execute()),
-          ...(await wearing()
-            .where(holds('car', ['vin'], vin, most))
-            .execute()),
-        ];
+      : await owned()
+          .where(inPieces('car', [holding('car', ['vin'], `${vin}.`, most), holding('car', ['vin'], vin, most)]))
+          .execute();
   const detail = (...words: (string | null)[]) => words.filter((one) => one !== null && one !== '').join(', ');
   return [
     ...byPlate.map((row) => ({
       ...{ kind: 'car' as const, id: row.id, by: 'plate', rank: rankOf(row.find_plate, plate) },
-      headline: row.plate,
+      headline: row.worn,
       detail: detail(row.words, row.name),
     })),
     ...byVin.map((row) => ({
@@ -124,67 +109,50 @@ function phonePieces(digits: string): string[] {
 async function customers(context: Context, text: string, most: number): Promise<Ranked[]> {
   const words = foldText(text);
   const digits = foldPhone(text);
-  const all = () =>
-    context.tx
-      .selectFrom('customer')
-      .leftJoin('customer as into', 'into.id', 'customer.joined_into')
-      .select(['customer.id', 'customer.name', 'customer.phone', 'customer.phone2'])
-      .select(['customer.find_name', 'customer.find_phone', 'customer.find_phone2'])
-      .select(['into.id as intoId', 'into.name as intoName'])
-      .limit(most);
-  const [from, to] = begins(words);
-  const named = [
-    ...(await all().where('customer.find_name', '>=', from).where('customer.find_name', '<', to).execute()),
-    // A surname that begins so is as good as a first name, and is asked for by itself: there may be many that hold it.
-    ...(words.length < FEWEST_SIGNS - 1
-      ? []
-      : await all()
-          .where(holds('customer', ['name'], ` ${words}`, most))
-          .execute()),
-    ...(words.length < FEWEST_SIGNS
-      ? []
-      : await all()
-          .where(holds('customer', ['name'], words, most))
-          .execute()),
-  ];
-  const rung = [];
-  for (const piece of phonePieces(digits))
-    rung.push(
-      ...(await all()
-        .where(holds('customer', ['phone', 'phone2'], piece, most))
-        .execute()),
-    );
-  const hit = (row: (typeof named)[number], by: string, rank: number): Ranked => ({
-    ...{ kind: 'customer', id: row.intoId ?? row.id, headline: row.intoName ?? row.name, by, rank },
-    detail:
-      row.intoId !== null ? row.name : by === 'phone' && !row.find_phone.includes(digits) ? row.phone2 : row.phone,
+  const rows = await context.tx
+    .selectFrom('customer')
+    .leftJoin('customer as into', 'into.id', 'customer.joined_into')
+    .select(['customer.id', 'customer.name', 'customer.phone', 'customer.phone2'])
+    .select(['customer.find_name', 'customer.find_phone', 'customer.find_phone2'])
+    .select(['into.id as intoId', 'into.name as intoName'])
+    .where(
+      inPieces('customer', [
+        beginning('customer', 'find_name', words, most),
+        // A surname that begins so is as good as a first name, and is asked for by itself: there may be many that hold it.
+        ...(words.length < FEWEST_SIGNS - 1 ? [] : [holding('customer', ['name'], ` ${words}`, most)]),
+        ...(words.length < FEWEST_SIGNS ? [] : [holding('customer', ['name'], words, most)]),
+        ...phonePieces(digits).map((piece) => holding('customer', ['phone', 'phone2'], piece, most)),
+      ]),
+    )
+    .execute();
+  return rows.map((row): Ranked => {
+    const named = row.find_name.includes(words);
+    const surname = row.find_name.includes(` ${words}`);
+    const nameRank = surname ? Math.min(BEGINS, rankOf(row.find_name, words)) : rankOf(row.find_name, words);
+    const phoneRank = Math.min(rankOf(row.find_phone, digits), rankOf(row.find_phone2, digits));
+    const second = !named && !row.find_phone.includes(digits) && row.phone2 !== '';
+    return {
+      ...{ kind: 'customer', id: row.intoId ?? row.id, headline: row.intoName ?? row.name },
+      ...{ by: named ? 'name' : 'phone', rank: named ? nameRank : phoneRank },
+      detail: row.intoId !== null ? row.name : second ? row.phone2 : row.phone,
+    };
   });
-  return [
-    ...named.map((row) => {
-      const rank = rankOf(row.find_name, words);
-      return hit(row, 'name', rank === HOLDS && row.find_name.includes(` ${words}`) ? BEGINS : rank);
-    }),
-    ...rung.map((row) => hit(row, 'phone', Math.min(rankOf(row.find_phone, digits), rankOf(row.find_phone2, digits)))),
-  ];
 }
 
 /** Parts by number and by words. */
 async function parts(context: Context, text: string, most: number): Promise<Ranked[]> {
   const number = foldPlate(text);
   const words = foldText(text);
-  const all = () => context.tx.selectFrom('part').select(['id', 'number', 'words', 'find_number', 'bin']).limit(most);
-  const rows = [
-    ...(number.length < FEWEST_SIGNS
-      ? []
-      : await all()
-          .where(holds('part', ['number'], number, most))
-          .execute()),
-    ...(words.length < FEWEST_SIGNS
-      ? []
-      : await all()
-          .where(holds('part', ['words'], words, most))
-          .execute()),
+  const pieces = [
+    ...(number.length < FEWEST_SIGNS ? [] : [holding('part', ['number'], number, most)]),
+    ...(words.length < FEWEST_SIGNS ? [] : [holding('part', ['words'], words, most)]),
   ];
+  if (pieces.length === 0) return [];
+  const rows = await context.tx
+    .selectFrom('part')
+    .select(['id', 'number', 'words', 'find_number', 'bin'])
+    .where(inPieces('part', pieces))
+    .execute();
   return rows.map((row) => ({
     ...{ kind: 'part', id: row.id, headline: row.number, by: 'number' },
     detail: [row.words, row.bin].filter((one) => one !== '').join(', '),
