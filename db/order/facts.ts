@@ -81,6 +81,8 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boo
   });
 }
 
+const latest = (a: number | null, b: number | null) => (a === null || b === null ? (a ?? b) : Math.max(a, b));
+
 /** Whose move it is on this order, worked out from its rows; without the sum that is owed for whoever may not see prices. */
 export function nextOf(
   loaded: Loaded,
@@ -129,7 +131,7 @@ export function nextOf(
       quotedAt: quote?.issued_at ?? null,
       quoteStands: quote?.gross === reckoned.totals.gross,
       quoteSent: loaded.sent.some((row) => row.paper_id === quote?.id),
-      triedAt: loaded.tries.at(-1)?.at ?? null,
+      triedAt: latest(loaded.tries.at(-1)?.at ?? null, loaded.toldAt),
       clockOnAt: loaded.running.reduce<number | null>(
         (first, clock) => (clock.kind === 'work' ? Math.min(first ?? clock.on_at, clock.on_at) : first),
         null,

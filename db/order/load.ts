@@ -94,6 +94,13 @@ export async function loadOrder(context: Context, id: string) {
     .orderBy('id')
     .execute();
   const tries = await tx.selectFrom('contact_try').selectAll().where('work_order_id', '=', id).orderBy('at').execute();
+  const told = await tx
+    .selectFrom('message')
+    .select(({ fn }) => fn.max('at').as('at'))
+    .where('work_order_id', '=', id)
+    .where('about', '=', 'found')
+    .where('direction', '=', 'out')
+    .executeTakeFirst();
   const payments = await tx
     .selectFrom('payment')
     .selectAll()
@@ -175,6 +182,8 @@ export async function loadOrder(context: Context, id: string) {
     findings,
     discounts,
     tries,
+    /** When the customer was last written or rung about what was found; null: not yet. */
+    toldAt: told?.at ?? null,
     payments,
     papers,
     sent,

@@ -163,3 +163,17 @@ test('a sample that its lab has had for too long is told until the answer is her
   });
   expect(await lab()).toEqual([]);
 });
+
+test('what was found and told by a message makes it the customer’s move, as a call does', async () => {
+  const { id, customerId } = await order();
+  await job(id, 'Look', 'labour', 10_000);
+  await garage.did('Desk', 'quote.issue', { orderId: id });
+  const next = async () => (await garage.did('Desk', 'order.get', { id })).next;
+  expect(await next()).toMatchObject({ whose: 'ours', what: 'send-quote' });
+  garage.now = at('2026-03-10T09:00');
+  const told = { customerId, orderId: id, about: 'found' as const, way: 'message' as const, reached: true };
+  await garage.did('Desk', 'message.record', { ...told, direction: 'in', words: 'Any news?' });
+  expect((await next()).whose).toBe('ours');
+  await garage.did('Desk', 'message.record', { ...told, words: 'We found something.' });
+  expect(await next()).toMatchObject({ whose: 'customer', what: 'say-yes', since: garage.now });
+});
