@@ -1,9 +1,10 @@
 import { z } from 'zod';
+import { CAR_SHAPES } from '../car/outline-shapes.ts';
 import { act, ask } from './operation.ts';
 import { changeOf, done, id, instant, needed, revision } from './scalars.ts';
 
 /** The drawings of a car that there are, and the sides of it that are drawn. */
-export const carOutline = z.enum(['coupe', 'saloon', 'estate', 'van']);
+export const carOutline = z.enum(CAR_SHAPES);
 export const carView = z.enum(['top', 'left', 'right', 'front', 'back']);
 
 /** Where a mark is on the drawing, in thousandths of its width and height, and what it is. */
