@@ -13,6 +13,7 @@ import { held } from './en/held.ts';
 import { intake } from './en/intake.ts';
 import { jobBook } from './en/job-book.ts';
 import { keys } from './en/keys.ts';
+import { lab } from './en/lab.ts';
 import { money } from './en/money.ts';
 import { next } from './en/next.ts';
 import { orders } from './en/orders.ts';
@@ -46,6 +47,7 @@ export const en = {
   intake,
   jobBook,
   keys,
+  lab,
   money,
   next,
   orders,

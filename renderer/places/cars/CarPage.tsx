@@ -1,6 +1,7 @@
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { Page } from '../../frame/Page.tsx';
 import { goTo, hrefOf } from '../../frame/router.ts';
+import { LabOfCar } from '../../lab/LabOfCar.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { Empty } from '../../parts/Empty.tsx';
 import { Loading } from '../../parts/Loading.tsx';
@@ -34,6 +35,7 @@ export function CarPage({ id }: { readonly id: string }) {
       </Page>
     );
   const { fields, owner } = data;
+  const [visits, again] = [visitPoints(data, writing.zone), askAgainPoints(data)];
   return (
     <Page
       title={
@@ -58,8 +60,9 @@ export function CarPage({ id }: { readonly id: string }) {
         <h2>
           {t('cars.life')} <span className="car-beside">{lifeWords(data, writing)}</span>
         </h2>
-        <MileageRuler visits={visitPoints(data, writing.zone)} again={askAgainPoints(data)} unit={fields.unit} />
+        <MileageRuler visits={visits} again={again} unit={fields.unit} />
       </section>
+      <LabOfCar carId={id} visits={visits} life={[...visits, ...again].map((point) => point.distance)} />
       <section className="car-part">
         <h2>
           {t('cars.visits')} <span className="car-beside">{spentWords(data, writing)}</span>

@@ -5,7 +5,7 @@ import { wholeText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { fitting } from '../today/strip/lay-out.ts';
 import type { LifePoint } from './life.ts';
-import { placeLabels, rulerSpan, stepFor } from './ruler.ts';
+import { EDGES, placeLabels, rulerSpan, stepFor } from './ruler.ts';
 
 interface Props {
   readonly visits: readonly LifePoint[];
@@ -27,7 +27,7 @@ export function MileageRuler({ visits, again, unit }: Props) {
   const all = [...visits, ...again].map((point) => point.distance);
   if (all.length === 0) return null;
   const span = rulerSpan(Math.min(...all), Math.max(...all));
-  const [start, end] = [68 * scale, width - 30 * scale];
+  const [start, end] = [EDGES.left * scale, width - EDGES.right * scale];
   const x = (distance: number) => start + ((distance - span.from) / (span.to - span.from)) * (end - start);
   const step = stepFor(span.to - span.from, Math.max(2, (end - start) / (92 * scale)));
   const ticks = Array.from({ length: Math.floor((span.to - span.from) / step) + 1 }, (_, i) => span.from + i * step);

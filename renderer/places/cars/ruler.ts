@@ -12,6 +12,9 @@ export interface LabelPlace {
   readonly lane: number;
 }
 
+/** Where the line of a car's life begins and ends, in pixels from its place's edges. */
+export const EDGES = { left: 68, right: 30 } as const;
+
 const GAP = 10;
 const STEM = 5;
 const EDGE = 4;
