@@ -13,6 +13,7 @@ import { importRoom } from './import.ts';
 import { markRoom } from './mark.ts';
 import { messageRoom } from './message.ts';
 import { moneyRoom } from './money.ts';
+import { ordersRoom } from './orders.ts';
 import { photoRoom } from './photo.ts';
 import { quotesRoom } from './quotes.ts';
 import { releaseRoom } from './release.ts';
@@ -34,6 +35,7 @@ export const operations = {
   ...bookingRoom,
   ...customerRoom,
   ...markRoom,
+  ...ordersRoom,
   ...exportRoom,
   ...importRoom,
   ...messageRoom,

@@ -23,6 +23,7 @@ import { listHandlers } from './lists.ts';
 import { markHandlers } from './mark.ts';
 import { messageHandlers } from './message.ts';
 import { moneyHandlers } from './money.ts';
+import { ordersHandlers } from './orders.ts';
 import { paperListHandlers } from './paper-lists.ts';
 import { paperHandlers } from './papers.ts';
 import { paymentHandlers } from './payment.ts';
@@ -58,6 +59,7 @@ export const handlers: Handlers = {
   ...plateAndOwnerHandlers,
   ...bookingHandlers,
   ...capacityHandlers,
+  ...ordersHandlers,
   ...exportHandlers,
   ...importHandlers,
   ...markHandlers,

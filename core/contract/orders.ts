@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { ask } from './operation.ts';
+import { id, instant, seenAmount, words } from './scalars.ts';
+import { nextMove } from './whole-order.ts';
+
+/** Which orders: one sentence over the list. */
+const filter = z.strictObject({
+  which: z.enum(['open', 'unpaid', 'past', 'all']).default('open'),
+  /** Opened in this year of the shop's calendar. */
+  year: z.int().min(1990).max(2199).nullable().default(null),
+  /** Of a plate, a name, the customer's words, the title of a job, or the order's number. */
+  text: words(60).default(''),
+});
+
+export const ordersRoom = {
+  /** How many orders there are, week by week, the newest first; weeks without any are left out. */
+  'order.weeks': ask(
+    'crew',
+    z.strictObject({ filter }),
+    z.strictObject({
+      weeks: z.array(z.strictObject({ from: instant, to: instant, n: z.int() })),
+      total: z.int(),
+      /** Of all orders, whatever the filter. */
+      first: instant.nullable(),
+      open: z.int(),
+    }),
+  ),
+  /** The orders that were opened from an instant on and before another, the newest first; go on from `next`. */
+  'order.page': ask(
+    'crew',
+    z.strictObject({
+      filter,
+      from: instant,
+      to: instant,
+      before: z.strictObject({ at: instant, id }).nullable().default(null),
+      most: z.int().min(1).max(500).default(300),
+    }),
+    z.strictObject({
+      rows: z.array(
+        z.strictObject({
+          id,
+          number: z.int(),
+          openedAt: instant,
+          plate: z.string(),
+          car: z.string(),
+          customer: z.string(),
+          titles: z.array(z.string()),
+          gross: seenAmount,
+          next: nextMove,
+        }),
+      ),
+      next: z.strictObject({ at: instant, id }).nullable(),
+    }),
+  ),
+};

@@ -1,0 +1,210 @@
+import { sql } from 'kysely';
+import type { OutputOf, ParsedInputOf } from '../../core/contract/index.ts';
+import { wallToInstant } from '../../core/time/instant.ts';
+import type { Context, Handlers } from '../context.ts';
+import { foldPlate, foldText } from '../fold.ts';
+import { nextOf } from '../order/facts.ts';
+import { loadOrder } from '../order/load.ts';
+import { reckonOrder } from '../order/reckon.ts';
+import { settingsOf } from '../people.ts';
+
+type Filter = ParsedInputOf<'order.weeks'>['filter'];
+type Row = OutputOf<'order.page'>['rows'][number];
+
+const WEEK = 7 * 86_400_000;
+const inside = (text: string) => `%${text.replace(/[%_]/g, '')}%`;
+
+/** A Monday at three in the morning long ago: between weeks counted from then nobody opens an order. */
+const firstWeek = (zone: string) => wallToInstant('1990-01-01T03:00', zone);
+
+/** Orders whose invoices, credit notes and payments do not come to nought. */
+const unpaid = ({ tx }: Context) =>
+  tx
+    .selectFrom((from) =>
+      from
+        .selectFrom('paper')
+        .select(['work_order_id', sql<number>`case kind when 'invoice' then gross else -gross end`.as('sum')])
+        .where('kind', 'in', ['invoice', 'credit-note'])
+        .unionAll(from.selectFrom('payment').select(['work_order_id', sql<number>`-amount`.as('sum')]))
+        .as('owing'),
+    )
+    .select('work_order_id')
+    .groupBy('work_order_id')
+    .having((on) => on.fn.sum('sum'), '<>', 0);
+
+/** The orders of a filter. What holds a text is asked for once, not order by order. */
+function filtered(context: Context, { which, year, text }: Filter) {
+  const { tx } = context;
+  const { zone } = settingsOf(context);
+  let query = tx.selectFrom('work_order');
+  if (which === 'open') query = query.where('work_order.handed_over_at', 'is', null);
+  if (which === 'past') query = query.where('work_order.handed_over_at', 'is not', null);
+  if (which === 'unpaid')
+    query = query
+      .where('work_order.id', 'in', unpaid(context))
+      .where('work_order.id', 'in', tx.selectFrom('paper').select('work_order_id').where('kind', '=', 'invoice'));
+  if (year !== null)
+    query = query
+      .where('work_order.opened_at', '>=', wallToInstant(`${year}-01-01T00:00`, zone))
+      .where('work_order.opened_at', '<', wallToInstant(`${year + 1}-01-01T00:00`, zone));
+  if (text === '') return query;
+  const plate = foldPlate(text);
+  return query.where((on) =>
+    on.or([
+      on(
+        'work_order.customer_id',
+        'in',
+        tx
+          .selectFrom('customer')
+          .select('id')
+          .where('find_name', 'like', inside(foldText(text))),
+      ),
+      on('work_order.complaint', 'like', inside(text)),
+      on(
+        'work_order.id',
+        'in',
+        tx.selectFrom('job').select('work_order_id').where('taken_out', '=', 0).where('title', 'like', inside(text)),
+      ),
+      ...(plate === ''
+        ? []
+        : [
+            on(
+              'work_order.car_id',
+              'in',
+              tx.selectFrom('car_plate').select('car_id').where('find_plate', 'like', inside(plate)),
+            ),
+          ]),
+      ...(/^\d{1,9}$/.test(text) ? [on('work_order.number', '=', Number(text))] : []),
+    ]),
+  );
+}
+
+export const ordersHandlers: Handlers = {
+  'order.weeks': async ({ filter }, context) => {
+    const base = firstWeek(settingsOf(context).zone);
+    const rows = await filtered(context, filter)
+      .select((on) => [
+        sql<number>`(work_order.opened_at - ${sql.lit(base)}) / ${sql.lit(WEEK)}`.as('week'),
+        on.fn.countAll<number>().as('n'),
+      ])
+      .groupBy('week')
+      .orderBy('week', 'desc')
+      .execute();
+    const first = await context.tx
+      .selectFrom('work_order')
+      .select('opened_at')
+      .orderBy('opened_at')
+      .limit(1)
+      .executeTakeFirst();
+    const open = await context.tx
+      .selectFrom('work_order')
+      .select((on) => on.fn.countAll<number>().as('n'))
+      .where('handed_over_at', 'is', null)
+      .executeTakeFirstOrThrow();
+    const weeks = rows.map(({ week, n }) => ({ from: base + week * WEEK, to: base + (week + 1) * WEEK, n: Number(n) }));
+    return {
+      weeks,
+      total: weeks.reduce((sum, { n }) => sum + n, 0),
+      first: first?.opened_at ?? null,
+      open: Number(open.n),
+    };
+  },
+  'order.page': async ({ filter, from, to, before, most }, context) => {
+    let query = filtered(context, filter)
+      .innerJoin('car', 'car.id', 'work_order.car_id')
+      .innerJoin('customer', 'customer.id', 'work_order.customer_id')
+      .select(['work_order.id', 'work_order.number', 'opened_at', 'handed_over_at'])
+      .select(['car.plate', 'car.words', 'customer.name'])
+      .where('work_order.opened_at', '>=', from)
+      .where('work_order.opened_at', '<', to)
+      .orderBy('work_order.opened_at', 'desc')
+      .orderBy('work_order.id', 'desc')
+      .limit(most);
+    if (before !== null)
+      query = query.where((on) =>
+        on.or([
+          on('work_order.opened_at', '<', before.at),
+          on.and([on('work_order.opened_at', '=', before.at), on('work_order.id', '<', before.id)]),
+        ]),
+      );
+    const found = await query.execute();
+    const settled = await settledOf(
+      context,
+      found.flatMap((row) => (row.handed_over_at === null ? [] : [row.id])),
+    );
+    const titles = await titlesOf(
+      context,
+      found.map((row) => row.id),
+    );
+    const rows: Row[] = [];
+    for (const row of found) {
+      const gross = settled.get(row.id);
+      const standing =
+        gross === undefined
+          ? await standsAt(context, row.id)
+          : {
+              gross: context.seesPrices ? gross : null,
+              next: {
+                ...{ whose: 'nobody' as const, what: 'settled', with: {} },
+                ...{ since: row.handed_over_at ?? row.opened_at, promise: 'none' as const },
+              },
+            };
+      rows.push({
+        ...{ id: row.id, number: row.number, openedAt: row.opened_at, plate: row.plate, car: row.words },
+        ...{ customer: row.name, titles: titles.get(row.id) ?? [], ...standing },
+      });
+    }
+    const last = found.at(-1);
+    return { rows, next: last !== undefined && found.length === most ? { at: last.opened_at, id: last.id } : null };
+  },
+};
+
+/** Where an order that is not settled stands: its sheet's sum and the next move, from all that is recorded. */
+async function standsAt(context: Context, id: string): Promise<Pick<Row, 'gross' | 'next'>> {
+  const loaded = await loadOrder(context, id);
+  const reckoned = reckonOrder(loaded, settingsOf(context));
+  return {
+    gross: context.seesPrices ? reckoned.totals.gross : null,
+    next: nextOf(loaded, reckoned, context),
+  };
+}
+
+const orNone = (ids: readonly string[]) => (ids.length === 0 ? [''] : ids);
+
+/** Of cars that are gone: the orders that were invoiced and whose papers and payments come to nought, with what was invoiced. */
+async function settledOf({ tx }: Context, ids: readonly string[]): Promise<Map<string, number>> {
+  const papers = await tx
+    .selectFrom('paper')
+    .select(['work_order_id', 'kind', 'gross'])
+    .where('work_order_id', 'in', orNone(ids))
+    .where('kind', 'in', ['invoice', 'credit-note'])
+    .execute();
+  const payments = await tx
+    .selectFrom('payment')
+    .select(['work_order_id', 'amount'])
+    .where('work_order_id', 'in', orNone(ids))
+    .execute();
+  const invoiced = new Map<string, number>();
+  const open = new Map<string, number>();
+  const add = (to: Map<string, number>, id: string, sum: number) => to.set(id, (to.get(id) ?? 0) + sum);
+  for (const { work_order_id: id, kind, gross } of papers) {
+    add(open, id, kind === 'invoice' ? gross : -gross);
+    add(invoiced, id, kind === 'invoice' ? gross : -gross);
+  }
+  for (const { work_order_id: id, amount } of payments) add(open, id, -amount);
+  return new Map([...invoiced].filter(([id]) => open.get(id) === 0));
+}
+
+async function titlesOf({ tx }: Context, ids: readonly string[]): Promise<Map<string, string[]>> {
+  const jobs = await tx
+    .selectFrom('job')
+    .select(['work_order_id', 'title'])
+    .where('work_order_id', 'in', orNone(ids))
+    .where('taken_out', '=', 0)
+    .where('moved_to', 'is', null)
+    .orderBy('place')
+    .execute();
+  const titles = new Map<string, string[]>();
+  for (const job of jobs) titles.set(job.work_order_id, [...(titles.get(job.work_order_id) ?? []), job.title]);
+  return titles;
+}
