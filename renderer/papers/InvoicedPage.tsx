@@ -3,6 +3,7 @@ import { Bench } from '../bench/Bench.tsx';
 import { useKey } from '../frame/keys.ts';
 import { TwoSides } from '../frame/TwoSides.tsx';
 import { Button } from '../parts/Button.tsx';
+import { OrderContact } from '../places/contact/OrderContact.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Sheet } from '../sheet/Sheet.tsx';
 import { useNow } from '../state/now.ts';
@@ -75,6 +76,7 @@ export function InvoicedPage({ order, invoice, fresh }: Props) {
           <Payments order={order} onTaken={onDone} />
           <BeforeItGoes order={order} />
           <HandOver order={order} onDone={onDone} />
+          <OrderContact order={order} />
           <Papers order={order} without={invoice.id} />
           <CreditNote order={order} />
           <details className="afterwards">

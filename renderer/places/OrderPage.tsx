@@ -22,6 +22,7 @@ import { useSession } from '../state/session.ts';
 import { openPaper } from '../state/transport.ts';
 import { useAsk } from '../state/use-ask.ts';
 import { t } from '../words/t.ts';
+import { OrderContact } from './contact/OrderContact.tsx';
 import '../sheet/sheet.css';
 import '../sheet/beside.css';
 import '../sheet/edit/edit.css';
@@ -86,6 +87,7 @@ export function OrderPage({ id, beside }: Props) {
               <Papers order={order} />
               <BeforeItGoes order={order} />
               <OrderActs order={order} />
+              <OrderContact order={order} />
             </>
           ) : null}
         </>

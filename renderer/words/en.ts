@@ -3,6 +3,7 @@ import { bench } from './en/bench.ts';
 import { bringIn } from './en/bring-in.ts';
 import { cars } from './en/cars.ts';
 import { closeOut } from './en/close-out.ts';
+import { contact } from './en/contact.ts';
 import { customers } from './en/customers.ts';
 import { decision } from './en/decision.ts';
 import { edit } from './en/edit.ts';
@@ -23,6 +24,7 @@ import { plan } from './en/plan.ts';
 import { quote } from './en/quote.ts';
 import { reckoning } from './en/reckoning.ts';
 import { release } from './en/release.ts';
+import { reminders } from './en/reminders.ts';
 import { sheet } from './en/sheet.ts';
 import { shop } from './en/shop.ts';
 import { start } from './en/start.ts';
@@ -37,6 +39,7 @@ export const en = {
   bringIn,
   cars,
   closeOut,
+  contact,
   customers,
   decision,
   edit,
@@ -57,6 +60,7 @@ export const en = {
   quote,
   reckoning,
   release,
+  reminders,
   sheet,
   shop,
   start,
