@@ -98,7 +98,7 @@ test('a version kept meanwhile is told; mine can be kept over it', async ({ gara
   expect((await garage.did('Odile', 'jobBook.get', { id })).content).toMatchObject({ bookHours: 7000, people: 2 });
 });
 
-test('a job never written before, by keys alone: bolts in pairs, a draft, then the version that is put to use', async ({
+test('a job never written before: steps one after the other by keys, bolts in pairs, a draft, then the version put to use', async ({
   garage,
   page,
 }) => {

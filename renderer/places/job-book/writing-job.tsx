@@ -1,4 +1,4 @@
-import { createContext, useContext, useRef } from 'react';
+import { createContext, useContext, useRef, useState } from 'react';
 import { Cell, type CellSaved } from '../../parts/Cell.tsx';
 import type { Content } from './draft.ts';
 
@@ -39,26 +39,24 @@ interface Props {
 /** A cell of the job; what is typed goes into the draft on leaving it. */
 export function JobCell({ read, wrong, again = false, ...cell }: Props) {
   const { content, change } = useJob();
-  const place = useRef<HTMLSpanElement>(null);
   const entered = useRef(false);
+  // Each turn is a cell of its own: it comes empty at once, however fast the next one is typed.
+  const [turn, setTurn] = useState(0);
   const save = async (text: string): Promise<CellSaved> => {
     if (read(text, content) === null) return { ok: false, words: wrong };
     change?.((now) => read(text, now) ?? now);
-    // It comes empty again, with the caret in it.
-    if (again && entered.current) setTimeout(() => place.current?.querySelector('input')?.focus(), 0);
+    if (again) setTurn((now) => now + 1);
     return { ok: true };
   };
-  const made = <Cell {...cell} save={save} readOnly={change === null} />;
-  if (!again) return made;
+  if (!again) return <Cell {...cell} save={save} readOnly={change === null} />;
   return (
     <span
-      ref={place}
       className="book-again"
       onKeyDownCapture={(event) => {
         entered.current = event.key === 'Enter';
       }}
     >
-      {made}
+      <Cell key={turn} {...cell} save={save} readOnly={change === null} autoFocus={turn > 0 && entered.current} />
     </span>
   );
 }
