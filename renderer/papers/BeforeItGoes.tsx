@@ -31,12 +31,12 @@ export function BeforeItGoes({ order }: { readonly order: Order }) {
           <li key={row.id}>
             {t('release.driven', {
               by: row.by,
+              purpose: t(`release.purpose-${row.purpose}`),
               out: wholeText(row.out, writing),
               in: wholeText(row.in, writing),
               unit: order.car.unit,
               outcome: row.words === '' ? t(`release.outcome-${row.outcome}`) : row.words,
-            })}{' '}
-            <span className="small ink-2">{t(`release.purpose-${row.purpose}`)}</span>
+            })}
           </li>
         ))}
         {finalChecks.map(({ jobId, letter, title, done }) => (

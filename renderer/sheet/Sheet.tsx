@@ -37,6 +37,7 @@ export function Sheet({ order, locked, current, onCurrent }: Props) {
       {locked ? null : <HeadMore order={order} />}
       <div className="sheet-body">
         <div className="sheet-column">
+          <NotReleased order={order} />
           <Found order={order} locked={invoiceOf(order) !== undefined} headLocked={locked} />
           {order.jobs.filter((job) => !standsAside(job)).map(part)}
           {locked ? null : <TakenOut at="sheet" />}
@@ -51,4 +52,15 @@ export function Sheet({ order, locked, current, onCurrent }: Props) {
       </div>
     </div>
   );
+}
+
+/** What is marked not to be released, above all else of the sheet. */
+function NotReleased({ order }: { readonly order: Order }) {
+  return order.stops
+    .filter((stop) => stop.what === 'quarantine')
+    .map(({ with: { words = '' } }) => (
+      <p key={words} className="in-stop semi">
+        {t('held.quarantine', { words })}
+      </p>
+    ));
 }
