@@ -2,7 +2,7 @@ import type { Context, Handlers } from '../context.ts';
 import { foldPhone, foldPlate, foldText } from '../fold.ts';
 import { declinedOfCar } from '../order/declined.ts';
 import { nextOf } from '../order/facts.ts';
-import { loadOrder } from '../order/load.ts';
+import { loadOrders } from '../order/load.ts';
 import { letterOf, reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 import { notFound } from '../refusal.ts';
@@ -62,13 +62,12 @@ export const listHandlers: Handlers = {
   'order.list': async ({ which, text, before, most }, context) => {
     const settings = settingsOf(context);
     const rows = [];
-    for (const id of await ordersOf(context, which, text, before, most)) {
-      const loaded = await loadOrder(context, id);
+    for (const loaded of await loadOrders(context, await ordersOf(context, which, text, before, most))) {
       const reckoned = reckonOrder(loaded, settings);
       const next = nextOf(loaded, reckoned, context);
       if (which === 'unpaid' && next.what !== 'pay' && next.what !== 'pay-and-collect') continue;
       rows.push({
-        id,
+        id: loaded.order.id,
         number: loaded.order.number,
         openedAt: loaded.order.opened_at,
         plate: loaded.car.plate,
@@ -173,12 +172,14 @@ export const listHandlers: Handlers = {
       .execute();
     const settings = settingsOf(context);
     const visits = [];
-    for (const order of orders) {
-      const loaded = await loadOrder(context, order.id);
+    for (const loaded of await loadOrders(
+      context,
+      orders.map((order) => order.id),
+    )) {
       const reckoned = reckonOrder(loaded, settings);
       const invoice = loaded.papers.find((paper) => paper.kind === 'invoice');
       visits.push({
-        orderId: order.id,
+        orderId: loaded.order.id,
         number: loaded.order.number,
         openedAt: loaded.order.opened_at,
         mileageIn: loaded.order.mileage_in,

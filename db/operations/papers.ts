@@ -124,9 +124,8 @@ export const paperHandlers: Handlers = {
     const loaded = await loadOrder(context, invoice.work_order_id);
     const kept = JSON.parse(invoice.sheet) as KeptSheet;
     const billed = reckonSheet(kept.sheet, kept.rules);
-    const earlier = loaded.papers
-      .filter((paper) => paper.corrects === invoicePaperId)
-      .map((paper) => JSON.parse(paper.sheet) as { credited: { lineId: string; quantity: number }[] });
+    const notes = await context.tx.selectFrom('paper').select('sheet').where('corrects', '=', invoicePaperId).execute();
+    const earlier = notes.map(({ sheet }) => JSON.parse(sheet) as { credited: { lineId: string; quantity: number }[] });
     const before = (lineId: string) =>
       earlier
         .flatMap((paper) => paper.credited)

@@ -1,7 +1,7 @@
 import type { OutputOf } from '../../core/contract/index.ts';
 import type { Context, Handlers } from '../context.ts';
 import { nextOf } from '../order/facts.ts';
-import { loadOrder } from '../order/load.ts';
+import { loadOrders } from '../order/load.ts';
 import { reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 import { expectedOf, leftRunning, waitingOf } from '../waiting.ts';
@@ -61,13 +61,15 @@ export const todayHandlers: Handlers = {
       .execute();
     const gone = await unsettled(context);
     const rows: Row[] = [];
-    for (const { id } of [...ids, ...gone]) {
-      const loaded = await loadOrder(context, id);
+    for (const loaded of await loadOrders(
+      context,
+      [...ids, ...gone].map(({ id }) => id),
+    )) {
       const reckoned = reckonOrder(loaded, settings);
       const next = nextOf(loaded, reckoned, context);
       if (next.whose === 'nobody') continue;
       rows.push({
-        orderId: id,
+        orderId: loaded.order.id,
         number: loaded.order.number,
         plate: loaded.car.plate,
         car: loaded.car.words,

@@ -21,7 +21,7 @@ const MINUTE_MS = 60_000;
 export async function closeOutOf(context: Context, orderId: string): Promise<CloseOut> {
   const loaded = await loadOrder(context, orderId);
   const reckoned = reckonOrder(loaded, settingsOf(context));
-  const quoted = quotedOf(loaded);
+  const quoted = await quotedOf(context, loaded);
   const { yes, totals } = reckoned;
   const invoiced = loaded.papers.some((paper) => paper.kind === 'invoice');
   const jobs = reckoned.inSum.map((job) => jobOf(context, loaded, reckoned, quoted, job));

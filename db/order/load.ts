@@ -1,200 +1,249 @@
 import type { Context } from '../context.ts';
 import { notFound } from '../refusal.ts';
+import { carsWithReadings, peopleOfOrders } from './load-people.ts';
+import { byOrder, eachOf, padded } from './load-rows.ts';
 
-/** Every row that an order is made of, read once. Throws not-found. */
+const PAPER = [
+  'id',
+  'work_order_id',
+  'kind',
+  'number',
+  'version',
+  'issued_at',
+  'issued_on',
+  'person_id',
+  'customer_id',
+  'net',
+  'tax',
+  'gross',
+  'due_on',
+  'valid_until',
+  'corrects',
+] as const;
+
+/** Every row that an order is made of, read once; what its papers say word for word aside. Throws not-found. */
 export async function loadOrder(context: Context, id: string) {
+  const [loaded] = await loadOrders(context, [id]);
+  if (!loaded) throw notFound('order', id);
+  return loaded;
+}
+
+/**
+ * Many orders as loadOrder reads one, table by table rather than order by order, in the order of the ids; an id that is no
+ * order's is left out.
+ */
+export async function loadOrders(context: Context, ids: readonly string[]) {
+  const found = [];
+  for (const some of padded(ids)) found.push(...(await loadSome(context, some)));
+  const places = new Map(ids.map((id, place) => [id, place]));
+  return found.toSorted((a, b) => (places.get(a.order.id) ?? 0) - (places.get(b.order.id) ?? 0));
+}
+
+/** A stretch of orders; ids that are '' are padding and find nothing. */
+async function loadSome(context: Context, ids: readonly string[]) {
   const { tx } = context;
-  const order = await tx.selectFrom('work_order').selectAll().where('id', '=', id).executeTakeFirst();
-  if (!order) throw notFound('order', id);
-  const customer = await tx
-    .selectFrom('customer')
-    .selectAll()
-    .where('id', '=', order.customer_id)
-    .executeTakeFirstOrThrow();
-  const payer =
-    order.payer_id === null
-      ? null
-      : await tx.selectFrom('customer').selectAll().where('id', '=', order.payer_id).executeTakeFirstOrThrow();
-  const car = await tx.selectFrom('car').selectAll().where('id', '=', order.car_id).executeTakeFirstOrThrow();
-  const allJobs = await tx.selectFrom('job').selectAll().where('work_order_id', '=', id).orderBy('place').execute();
-  const jobs = allJobs.filter((job) => job.taken_out === 0 && job.moved_to === null);
-  const jobIds = allJobs.map((job) => job.id);
-  const inJobs = jobIds.length > 0 ? jobIds : [''];
-  const lines = await tx
-    .selectFrom('line')
-    .selectAll()
-    .where('job_id', 'in', inJobs)
-    .where('taken_out', '=', 0)
-    .orderBy('place')
-    .execute();
+  const orders = await tx.selectFrom('work_order').selectAll().where('id', 'in', ids).execute();
+  if (orders.length === 0) return [];
+  const jobs = await tx.selectFrom('job').selectAll().where('work_order_id', 'in', ids).orderBy('place').execute();
+  const orderOf = new Map(jobs.map((job) => [job.id, job.work_order_id]));
+  const jobIds = jobs.map((job) => job.id);
+
+  const lines = await eachOf(jobIds, (some) =>
+    tx.selectFrom('line').selectAll().where('job_id', 'in', some).where('taken_out', '=', 0).orderBy('place').execute(),
+  );
+  const entries = await eachOf(jobIds, (some) =>
+    tx.selectFrom('clock_entry').selectAll().where('job_id', 'in', some).orderBy('on_at').execute(),
+  );
+  const running = await tx.selectFrom('clock_open').selectAll().where('job_id', 'is not', null).execute();
+  const steps = await eachOf(jobIds, (some) =>
+    tx.selectFrom('step_done').selectAll().where('job_id', 'in', some).orderBy('recorded_at').orderBy('id').execute(),
+  );
+  const touched = await eachOf(jobIds, (some) =>
+    tx
+      .selectFrom('torque_entry')
+      .selectAll()
+      .where('job_id', 'in', some)
+      .orderBy('recorded_at')
+      .orderBy('id')
+      .execute(),
+  );
+  const wrenches = new Map(
+    touched.length === 0 && steps.every((row) => row.wrench_id === null)
+      ? []
+      : (await tx.selectFrom('wrench').select(['id', 'name']).execute()).map((row) => [row.id, row.name]),
+  );
+  const moves = await eachOf(jobIds, (some) =>
+    tx
+      .selectFrom('part_move')
+      .innerJoin('part', 'part.id', 'part_move.part_id')
+      .selectAll('part_move')
+      .select('part.words')
+      .where('job_id', 'in', some)
+      .orderBy('part_move.at')
+      .execute(),
+  );
+  const awaited = await eachOf(jobIds, (some) =>
+    tx
+      .selectFrom('awaited')
+      .innerJoin('line', 'line.id', 'awaited.line_id')
+      .selectAll('awaited')
+      .select(['line.words', 'line.job_id'])
+      .where('line.job_id', 'in', some)
+      .execute(),
+  );
+
   const decisions = await tx
     .selectFrom('decision')
     .selectAll()
-    .where('work_order_id', '=', id)
+    .where('work_order_id', 'in', ids)
     .orderBy('number')
     .execute();
   const decided = await tx
     .selectFrom('decision_job')
     .innerJoin('decision', 'decision.id', 'decision_job.decision_id')
     .selectAll('decision_job')
-    .where('decision.work_order_id', '=', id)
+    .select('decision.work_order_id')
+    .where('decision.work_order_id', 'in', ids)
     .orderBy('decision.number')
     .execute();
-  const entries = await tx
-    .selectFrom('clock_entry')
-    .selectAll()
-    .where('job_id', 'in', inJobs)
-    .orderBy('on_at')
-    .execute();
-  const running = await tx.selectFrom('clock_open').selectAll().where('job_id', 'in', inJobs).execute();
-  const steps = await tx
-    .selectFrom('step_done')
-    .selectAll()
-    .where('job_id', 'in', inJobs)
-    .orderBy('recorded_at')
-    .orderBy('id')
-    .execute();
-  const touched = await tx
-    .selectFrom('torque_entry')
-    .selectAll()
-    .where('job_id', 'in', inJobs)
-    .orderBy('recorded_at')
-    .orderBy('id')
-    .execute();
-  const wrenches = new Map(
-    touched.length === 0 && steps.every((row) => row.wrench_id === null)
-      ? []
-      : (await tx.selectFrom('wrench').select(['id', 'name']).execute()).map((row) => [row.id, row.name]),
-  );
   const quarantines = await tx
     .selectFrom('quarantine')
     .selectAll()
-    .where('work_order_id', '=', id)
+    .where('work_order_id', 'in', ids)
     .orderBy('at')
     .orderBy('id')
     .execute();
   const checks = await tx
     .selectFrom('check_done')
-    .select(['check_list_id', 'person_id', 'at'])
-    .where('work_order_id', '=', id)
+    .select(['check_list_id', 'person_id', 'at', 'work_order_id'])
+    .where('work_order_id', 'in', ids)
     .orderBy('at')
     .orderBy('id')
     .execute();
   const versionIds = jobs.flatMap((job) => (job.book_job_version_id === null ? [] : [job.book_job_version_id]));
-  const versions =
-    versionIds.length === 0
-      ? []
-      : await tx.selectFrom('book_job_version').selectAll().where('id', 'in', versionIds).execute();
-  const findings = await tx.selectFrom('finding').selectAll().where('work_order_id', '=', id).orderBy('at').execute();
+  const versions = await eachOf([...new Set(versionIds)], (some) =>
+    tx.selectFrom('book_job_version').selectAll().where('id', 'in', some).execute(),
+  );
+  const findings = await tx.selectFrom('finding').selectAll().where('work_order_id', 'in', ids).orderBy('at').execute();
   const discounts = await tx
     .selectFrom('sheet_discount')
     .selectAll()
-    .where('work_order_id', '=', id)
+    .where('work_order_id', 'in', ids)
     .where('taken_out', '=', 0)
     .orderBy('id')
     .execute();
-  const tries = await tx.selectFrom('contact_try').selectAll().where('work_order_id', '=', id).orderBy('at').execute();
+  const tries = await tx
+    .selectFrom('contact_try')
+    .selectAll()
+    .where('work_order_id', 'in', ids)
+    .orderBy('at')
+    .execute();
   const told = await tx
     .selectFrom('message')
-    .select(({ fn }) => fn.max('at').as('at'))
-    .where('work_order_id', '=', id)
+    .select(['work_order_id', 'at'])
+    .where('work_order_id', 'in', ids)
     .where('about', '=', 'found')
     .where('direction', '=', 'out')
-    .executeTakeFirst();
+    .orderBy('at')
+    .execute();
   const payments = await tx
     .selectFrom('payment')
     .selectAll()
-    .where('work_order_id', '=', id)
+    .where('work_order_id', 'in', ids)
     .orderBy('at')
     .orderBy('id')
     .execute();
   const papers = await tx
     .selectFrom('paper')
-    .selectAll()
-    .where('work_order_id', '=', id)
+    .select(PAPER)
+    .where('work_order_id', 'in', ids)
     .orderBy('issued_at')
     .orderBy('id')
     .execute();
-  const sent =
-    papers.length === 0
-      ? []
-      : await tx
-          .selectFrom('paper_sent')
-          .selectAll()
-          .where(
-            'paper_id',
-            'in',
-            papers.map((paper) => paper.id),
-          )
-          .execute();
+  const sent = await eachOf(
+    papers.map((paper) => paper.id),
+    (some) => tx.selectFrom('paper_sent').selectAll().where('paper_id', 'in', some).execute(),
+  );
   const bookings = await tx
     .selectFrom('booking')
     .innerJoin('bay', 'bay.id', 'booking.bay_id')
-    .select(['bay.name as bay', 'day', 'from_time', 'hours', 'no_show_at'])
-    .where('work_order_id', '=', id)
+    .select(['bay.name as bay', 'day', 'from_time', 'hours', 'no_show_at', 'work_order_id'])
+    .where('work_order_id', 'in', ids)
     .orderBy('booking.day', 'desc')
-    .execute();
-  const booking = bookings.find((row) => row.no_show_at === null);
-  const moves = await tx
-    .selectFrom('part_move')
-    .innerJoin('part', 'part.id', 'part_move.part_id')
-    .selectAll('part_move')
-    .select('part.words')
-    .where('job_id', 'in', inJobs)
-    .orderBy('part_move.at')
-    .execute();
-  const awaited = await tx
-    .selectFrom('awaited')
-    .innerJoin('line', 'line.id', 'awaited.line_id')
-    .selectAll('awaited')
-    .select('line.words')
-    .where('line.job_id', 'in', inJobs)
     .execute();
   const people = new Map(
     (await tx.selectFrom('person').select(['id', 'name', 'pay_rate']).execute()).map((person) => [person.id, person]),
   );
-  const last = await tx
-    .selectFrom('odometer_reading')
-    .selectAll()
-    .where('car_id', '=', car.id)
-    .orderBy('at', 'desc')
-    .orderBy('id', 'desc')
-    .limit(1)
-    .executeTakeFirst();
-  return {
-    order,
-    customer,
-    payer,
-    car,
-    jobs,
-    allJobs,
-    lines,
-    decisions,
-    decided,
-    entries,
-    running,
-    steps,
-    touched,
-    wrenches,
-    quarantines,
-    checks,
-    versions,
-    findings,
-    discounts,
-    tries,
-    /** When the customer was last written or rung about what was found; null: not yet. */
-    toldAt: told?.at ?? null,
-    payments,
-    papers,
-    sent,
-    booking: booking ?? null,
-    /** Where it has no other place, the one that it did not come to. */
-    lastPlace: booking ?? bookings[0] ?? null,
-    moves,
-    awaited,
-    people,
-    last: last ?? null,
+  const customers = await peopleOfOrders(context, orders);
+  const cars = await carsWithReadings(context, orders);
+
+  const ofJob = <R extends { readonly job_id: string | null }>(rows: readonly R[]) =>
+    byOrder(rows, (row) => orderOf.get(row.job_id ?? '') ?? '');
+  const ofOrder = <R extends { readonly work_order_id: string | null }>(rows: readonly R[]) =>
+    byOrder(rows, (row) => row.work_order_id ?? '');
+  const paperOf = new Map(papers.map((paper) => [paper.id, paper.work_order_id]));
+  const at = {
+    jobs: ofOrder(jobs),
+    lines: ofJob(lines),
+    entries: ofJob(entries),
+    running: ofJob(running),
+    steps: ofJob(steps),
+    touched: ofJob(touched),
+    moves: ofJob(moves),
+    awaited: ofJob(awaited),
+    decisions: ofOrder(decisions),
+    decided: ofOrder(decided),
+    quarantines: ofOrder(quarantines),
+    checks: ofOrder(checks),
+    findings: ofOrder(findings),
+    discounts: ofOrder(discounts),
+    tries: ofOrder(tries),
+    told: ofOrder(told),
+    payments: ofOrder(payments),
+    papers: ofOrder(papers),
+    sent: byOrder(sent, (row) => paperOf.get(row.paper_id) ?? ''),
+    bookings: ofOrder(bookings),
   };
+  return orders.map((order) => {
+    const { id } = order;
+    const allJobs = at.jobs(id);
+    const kept = new Set(allJobs.map((job) => job.book_job_version_id));
+    const places = at.bookings(id);
+    const booking = places.find((row) => row.no_show_at === null);
+    return {
+      order,
+      customer: customers(order.customer_id),
+      payer: order.payer_id === null ? null : customers(order.payer_id),
+      ...cars(order.car_id),
+      jobs: allJobs.filter((job) => job.taken_out === 0 && job.moved_to === null),
+      allJobs,
+      lines: at.lines(id),
+      decisions: at.decisions(id),
+      decided: at.decided(id),
+      entries: at.entries(id),
+      running: at.running(id),
+      steps: at.steps(id),
+      touched: at.touched(id),
+      wrenches,
+      quarantines: at.quarantines(id),
+      checks: at.checks(id),
+      versions: versions.filter((version) => kept.has(version.id)),
+      findings: at.findings(id),
+      discounts: at.discounts(id),
+      tries: at.tries(id),
+      /** When the customer was last written or rung about what was found; null: not yet. */
+      toldAt: at.told(id).at(-1)?.at ?? null,
+      payments: at.payments(id),
+      papers: at.papers(id),
+      sent: at.sent(id),
+      booking: booking ?? null,
+      /** Where it has no other place, the one that it did not come to. */
+      lastPlace: booking ?? places[0] ?? null,
+      moves: at.moves(id),
+      awaited: at.awaited(id),
+      people,
+    };
+  });
 }
 
 export type Loaded = Awaited<ReturnType<typeof loadOrder>>;

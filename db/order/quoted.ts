@@ -1,5 +1,5 @@
 import { reckonSheet } from '../../core/money/totals.ts';
-import type { PaperRow } from '../tables.ts';
+import type { Context } from '../context.ts';
 import type { KeptSheet } from './issue.ts';
 import type { Loaded } from './load.ts';
 
@@ -11,16 +11,24 @@ interface QuotedJob {
 
 export interface Quoted {
   /** The newest quote that a yes was said to, else the newest of all. */
-  readonly paper: PaperRow | null;
+  readonly paper: Loaded['papers'][number] | null;
   /** A job as it stood in the quote that its last yes was said to, else in the newest that holds it; null in none. */
   readonly ofJob: (jobId: string) => QuotedJob | null;
 }
 
 /** What was quoted, re-added from what each quote was reckoned from. */
-export function quotedOf(loaded: Loaded): Quoted {
-  const quotes = loaded.papers
-    .filter((paper) => paper.kind === 'quote')
-    .map((paper) => ({ paper, jobs: jobsIn(paper) }));
+export async function quotedOf(context: Context, loaded: Loaded): Promise<Quoted> {
+  const sheets = await context.tx
+    .selectFrom('paper')
+    .select(['id', 'sheet'])
+    .where('work_order_id', '=', loaded.order.id)
+    .where('kind', '=', 'quote')
+    .execute();
+  const sheetOf = new Map(sheets.map((row) => [row.id, row.sheet]));
+  const quotes = loaded.papers.flatMap((paper) => {
+    const sheet = sheetOf.get(paper.id);
+    return sheet === undefined ? [] : [{ paper, jobs: jobsIn(sheet) }];
+  });
   const answered = loaded.decisions.filter((row) => row.ceiling !== null && row.quote_paper_id !== null);
   const lastYes = (jobId: string) => {
     const named = loaded.decided.findLast((row) => row.job_id === jobId && row.answer === 'yes');
@@ -38,8 +46,8 @@ export function quotedOf(loaded: Loaded): Quoted {
   };
 }
 
-function jobsIn(paper: PaperRow): ReadonlyMap<string, QuotedJob> {
-  const { sheet, rules } = JSON.parse(paper.sheet) as KeptSheet;
+function jobsIn(kept: string): ReadonlyMap<string, QuotedJob> {
+  const { sheet, rules } = JSON.parse(kept) as KeptSheet;
   const totals = reckonSheet(sheet, rules);
   const amounts = new Map(totals.lines.map((line) => [line.lineId, line.amount]));
   return new Map(
