@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { Page } from '../../frame/Page.tsx';
 import { goTo, hrefOf } from '../../frame/router.ts';
@@ -6,15 +7,19 @@ import { Button } from '../../parts/Button.tsx';
 import { Empty } from '../../parts/Empty.tsx';
 import { Loading } from '../../parts/Loading.tsx';
 import { Plate } from '../../parts/Plate.tsx';
+import { useSession } from '../../state/session.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { amountText, wholeText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { Talk } from '../book-in/Talk.tsx';
+import { Ahead } from './Ahead.tsx';
 import { CarFields } from './CarFields.tsx';
 import { CarMileage } from './CarMileage.tsx';
+import { History } from './History.tsx';
 import { askAgainPoints, aYear, goneSoFar, visitPoints } from './life.ts';
+import { aheadPoints, lifeEvents } from './life-events.ts';
 import { MileageRuler } from './MileageRuler.tsx';
 import { PlateAndOwner } from './PlateAndOwner.tsx';
 import { DeclinedWork, Visits } from './Visits.tsx';
@@ -27,6 +32,9 @@ type Car = OutputOf<'car.get'>;
 export function CarPage({ id }: { readonly id: string }) {
   const writing = useWriting();
   const { data, error, loading } = useAsk('car.get', { id });
+  const desk = useSession((session) => session.person?.role !== 'mechanic');
+  const reminders = useAsk('reminder.list', desk ? { carId: id } : null).data?.rows ?? [];
+  const [history, showHistory] = useState(false);
   if (data === undefined)
     return (
       <Page title={t('cars.title')}>
@@ -35,7 +43,9 @@ export function CarPage({ id }: { readonly id: string }) {
       </Page>
     );
   const { fields, owner } = data;
-  const [visits, again] = [visitPoints(data, writing.zone), askAgainPoints(data)];
+  const visits = visitPoints(data, writing.zone);
+  const again = [...askAgainPoints(data), ...aheadPoints(data, reminders)];
+  const events = lifeEvents(data);
   return (
     <Page
       title={
@@ -51,18 +61,26 @@ export function CarPage({ id }: { readonly id: string }) {
         </>
       }
       actions={
-        <Button kind="go" onClick={() => goTo('today', 'book', 'car', id)}>
-          {t('cars.newOrder')}
-        </Button>
+        <>
+          {desk ? (
+            <Button expanded={history} onClick={() => showHistory(!history)}>
+              {t('cars.history')}
+            </Button>
+          ) : null}
+          <Button kind="go" onClick={() => goTo('today', 'book', 'car', id)}>
+            {t('cars.newOrder')}
+          </Button>
+        </>
       }
     >
+      {history ? <History carId={id} /> : null}
       <section className="car-part">
         <h2>
           {t('cars.life')} <span className="car-beside">{lifeWords(data, writing)}</span>
         </h2>
-        <MileageRuler visits={visits} again={again} unit={fields.unit} />
+        <MileageRuler visits={visits} again={again} events={events} unit={fields.unit} />
       </section>
-      <LabOfCar carId={id} visits={visits} life={[...visits, ...again].map((point) => point.distance)} />
+      <LabOfCar carId={id} visits={visits} life={[...visits, ...again, ...events].map((point) => point.distance)} />
       <section className="car-part">
         <h2>
           {t('cars.visits')} <span className="car-beside">{spentWords(data, writing)}</span>
@@ -75,6 +93,12 @@ export function CarPage({ id }: { readonly id: string }) {
           <DeclinedWork works={data.declined} />
         </section>
       )}
+      {desk ? (
+        <section className="car-part">
+          <h2>{t('reminders.ahead')}</h2>
+          <Ahead carId={id} unit={fields.unit} reminders={reminders} />
+        </section>
+      ) : null}
       <Talk head={t('cars.about')}>
         <CarFields car={data} />
       </Talk>

@@ -5,11 +5,14 @@ import { wholeText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { fitting } from '../today/strip/lay-out.ts';
 import type { LifePoint } from './life.ts';
+import type { LifeEvent } from './life-events.ts';
 import { EDGES, placeLabels, rulerSpan, stepFor } from './ruler.ts';
 
 interface Props {
   readonly visits: readonly LifePoint[];
   readonly again: readonly LifePoint[];
+  /** Clocks replaced, new owners, new plates. */
+  readonly events: readonly LifeEvent[];
   readonly unit: 'km' | 'mi';
 }
 
@@ -19,12 +22,12 @@ const LANE = 22;
 const SIGN = 7.8;
 const LONGEST = 26;
 
-/** The car's life on one ruler of distance: visits above it, what to ask about again below. Drawn to its width. */
-export function MileageRuler({ visits, again, unit }: Props) {
+/** The car's life on one ruler of distance: visits above it, what is ahead and what else befell it below. Drawn to its width. */
+export function MileageRuler({ visits, again, events, unit }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const { width, scale } = useMeasured(place);
   const writing = useWriting();
-  const all = [...visits, ...again].map((point) => point.distance);
+  const all = [...visits, ...again, ...events].map((point) => point.distance);
   if (all.length === 0) return null;
   const span = rulerSpan(Math.min(...all), Math.max(...all));
   const [start, end] = [EDGES.left * scale, width - EDGES.right * scale];
@@ -39,7 +42,9 @@ export function MileageRuler({ visits, again, unit }: Props) {
       LANES,
     );
   const above = labels(visits);
-  const below = labels(again);
+  const befell = events.map((event) => ({ ...event, words: t(`cars.event-${event.what}`, { words: event.words }) }));
+  const beneath = [...again, ...befell];
+  const below = labels(beneath);
   const lanes = 1 + Math.max(-1, ...above.map((label) => label.lane));
   const line = (lanes * LANE + 22) * scale;
   const under = line + 44 * scale;
@@ -86,7 +91,7 @@ export function MileageRuler({ visits, again, unit }: Props) {
             );
           })}
           {below.map(({ id, left, lane }) => {
-            const point = again.find((one) => one.id === id);
+            const point = beneath.find((one) => one.id === id);
             const y = under + (14 + lane * LANE) * scale;
             return point === undefined ? null : (
               <g key={id}>
@@ -103,6 +108,18 @@ export function MileageRuler({ visits, again, unit }: Props) {
               </g>
             );
           })}
+          {befell.map((event) => (
+            <rect
+              key={event.id}
+              className="ruler-event"
+              x={x(event.distance) - 2 * scale}
+              y={line - 9 * scale}
+              width={4 * scale}
+              height={18 * scale}
+            >
+              <title>{`${event.words}, ${figure(event.distance)}`}</title>
+            </rect>
+          ))}
           {visits.toReversed().map((point) => {
             const newest = point === visits[0];
             return (

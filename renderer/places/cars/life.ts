@@ -2,6 +2,7 @@ import { perDayX100 } from '../../../core/car/odometer.ts';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { scale } from '../../../core/money/money.ts';
 import { civilDateOf } from '../../../core/time/instant.ts';
+import { carriedOf } from './life-events.ts';
 
 type Car = OutputOf<'car.get'>;
 
@@ -26,10 +27,11 @@ export function visitPoints(car: Car, zone: string): LifePoint[] {
 
 /** Work said no to that is to be asked about again at a mileage. */
 export function askAgainPoints(car: Car): LifePoint[] {
+  const carried = carriedOf(car);
   return car.declined.flatMap((work) =>
     work.followUpMileage === null
       ? []
-      : [{ id: work.decisionId + work.jobId, distance: work.followUpMileage, words: work.title }],
+      : [{ id: work.decisionId + work.jobId, distance: work.followUpMileage + carried, words: work.title }],
   );
 }
 

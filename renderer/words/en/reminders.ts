@@ -46,6 +46,7 @@ export const reminders = {
   toList: 'To call about what is due',
   // on the car
   ahead: 'Ahead',
+  nothingAhead: 'Nothing is set.',
   add: 'Remind them of something',
   addWhat: 'Of what',
   addOn: 'On a day',
@@ -54,4 +55,6 @@ export const reminders = {
   closed: 'ended: {why}',
   'why-booked': 'booked',
   'why-two-noes': 'two noes',
+  'why-done-again': 'done again',
+  'why-said-yes': 'said yes to',
 } as const;
