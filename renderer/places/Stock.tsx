@@ -14,6 +14,7 @@ import { t } from '../words/t.ts';
 import type { PlaceProps } from './index.ts';
 import { BuyNext, OnTheWay } from './stock/Coming.tsx';
 import { Delivery } from './stock/Delivery.tsx';
+import { FluidsPage } from './stock/fluids/FluidsPage.tsx';
 import { NewPart } from './stock/NewPart.tsx';
 import { PartOpen } from './stock/PartOpen.tsx';
 import { useRowKeys } from './stock/row-keys.ts';
@@ -21,8 +22,13 @@ import { StockKey } from './stock/StockBar.tsx';
 import { StockList } from './stock/StockList.tsx';
 import './stock/stock.css';
 
-/** The place Stock: parts by bin, what to buy and what is on the way; a part, a delivery or a new part opens beside. */
+/** The place Stock: its parts, or the shop's pumps with the log of used oil. */
 export default function Stock({ path }: PlaceProps) {
+  return path[0] === 'fluids' ? <FluidsPage /> : <Parts path={path} />;
+}
+
+/** Parts by bin, what to buy and what is on the way; a part, a delivery or a new part opens beside. */
+function Parts({ path }: Pick<PlaceProps, 'path'>) {
   const writing = useWriting();
   const mayChange = useSession((session) => session.person?.role !== 'mechanic');
   const [text, setText] = useState('');
@@ -33,14 +39,19 @@ export default function Stock({ path }: PlaceProps) {
   const [beside, partId = null] = path;
   const open = rows.find((row) => row.id === beside);
   const empty = asked.data !== undefined && count === 0;
-  const actions = mayChange ? (
+  const actions = (
     <>
-      <Button onClick={() => goTo('stock', 'new')}>{t('stock.add')}</Button>
-      <Button kind={beside === undefined && !empty ? 'go' : 'plain'} onClick={() => goTo('stock', 'delivery')}>
-        {t('stock.delivery')}
-      </Button>
+      <Button onClick={() => goTo('stock', 'fluids')}>{t('fluids.open')}</Button>
+      {mayChange ? (
+        <>
+          <Button onClick={() => goTo('stock', 'new')}>{t('stock.add')}</Button>
+          <Button kind={beside === undefined && !empty ? 'go' : 'plain'} onClick={() => goTo('stock', 'delivery')}>
+            {t('stock.delivery')}
+          </Button>
+        </>
+      ) : null}
     </>
-  ) : null;
+  );
   return (
     <Page title={t('stock.title')} words={t('stock.words')} actions={actions}>
       <div className="columns" data-open={beside === undefined ? undefined : ''}>

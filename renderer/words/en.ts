@@ -8,6 +8,7 @@ import { customers } from './en/customers.ts';
 import { decision } from './en/decision.ts';
 import { edit } from './en/edit.ts';
 import { errors } from './en/errors.ts';
+import { fluids } from './en/fluids.ts';
 import { found } from './en/found.ts';
 import { frame } from './en/frame.ts';
 import { held } from './en/held.ts';
@@ -44,6 +45,7 @@ export const en = {
   decision,
   edit,
   errors,
+  fluids,
   found,
   frame,
   held,
