@@ -12,35 +12,34 @@ interface Props {
   readonly procedure: Procedure;
   /** Why nothing may be done on the job now; null where it may. */
   readonly held: string | null;
-  /** How many steps stand before and after the one in hand until all are wanted; absent: all stand. */
-  readonly around?: { readonly before: number; readonly after: number };
+  /** How many steps stand before and after the one in hand until all are wanted. */
+  readonly around: { readonly before: number; readonly after: number };
+  /** The page follows the hand: the step that comes next is brought into view. */
+  readonly follow?: boolean;
   readonly onPhoto?: (step: number) => void;
 }
 
 /** The steps of a job in their order, the one in hand open among them. */
-export function StepList({ order, job, procedure, held, around, onPhoto }: Props) {
+export function StepList({ order, job, procedure, held, around, follow = false, onPhoto }: Props) {
   const taps = useTaps((state) => state.taps);
   const views = stepViews(procedure, job, taps);
-  const [all, setAll] = useState(around === undefined);
+  const [all, setAll] = useState(false);
   // What was taken in hand stays there until it has ended; then the next one that is open comes.
   const [taken, setTaken] = useState<{ n: number; state: StepView['state'] } | null>(null);
   const chosen = views.find(({ step, state }) => step.n === taken?.n && state === taken.state);
   const hand = chosen ?? stepInHand(views);
   const at = hand === undefined ? views.length - 1 : views.indexOf(hand);
-  const shown =
-    all || around === undefined
-      ? views
-      : views.slice(
-          Math.max(0, Math.min(at - around.before, views.length - 1 - around.before - around.after)),
-          Math.max(at + around.after + 1, around.before + around.after + 1),
-        );
+  const shown = all
+    ? views
+    : views.slice(
+        Math.max(0, Math.min(at - around.before, views.length - 1 - around.before - around.after)),
+        Math.max(at + around.after + 1, around.before + around.after + 1),
+      );
   const open = useRef<HTMLLIElement>(null);
   const inHand = hand?.step.n;
-  // Beside the lift the step that comes next is brought into view; beside the sheet the page stays where it is.
-  const follows = around !== undefined;
   useEffect(() => {
-    if (follows && inHand !== undefined) open.current?.scrollIntoView({ block: 'nearest' });
-  }, [follows, inHand]);
+    if (follow && inHand !== undefined) open.current?.scrollIntoView({ block: 'nearest' });
+  }, [follow, inHand]);
   const take = ({ step, state }: StepView) => setTaken({ n: step.n, state });
   return (
     <>
@@ -65,7 +64,7 @@ export function StepList({ order, job, procedure, held, around, onPhoto }: Props
           ),
         )}
       </ol>
-      {around === undefined || views.length <= shown.length ? null : (
+      {views.length <= shown.length ? null : (
         <button type="button" className="link all-steps" onClick={() => setAll(true)}>
           {t('bench.allSteps', { n: views.length })}
         </button>

@@ -30,7 +30,13 @@ export function Steps({ order, job }: { readonly order: Order; readonly job: Job
             </span>
           </h3>
           <TapsWaiting />
-          <StepList order={order} job={job} procedure={content} held={heldWords(order, job)} />
+          <StepList
+            order={order}
+            job={job}
+            procedure={content}
+            held={heldWords(order, job)}
+            around={{ before: 2, after: 4 }}
+          />
         </section>
       )}
     </>

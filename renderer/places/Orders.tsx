@@ -8,9 +8,9 @@ const BayPage = lazy(() => import('./bay/BayPage.tsx'));
 
 /** The place Orders: the list, one order's sheet, or its bench beside the lift. */
 export default function Orders({ path }: PlaceProps) {
-  const [id, beside = '', side = '', step = ''] = path;
+  const [id, beside = '', side = '', about = ''] = path;
   const bay = /^bay(?:-(.*))?$/.exec(beside);
   if (id !== undefined && bay !== null)
-    return <BayPage key={id} id={id} letter={bay[1] ?? ''} side={side} step={step} />;
+    return <BayPage key={id} id={id} letter={bay[1] ?? ''} side={side} about={about} />;
   return id === undefined ? <OrderList /> : <OrderPage key={id} id={id} beside={beside} />;
 }

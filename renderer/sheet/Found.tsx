@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { FindingMore } from '../bench/FindingMore.tsx';
 import { useSession } from '../state/session.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
@@ -27,6 +28,13 @@ export function Found({ order, locked, headLocked }: Props) {
   const [urgency, setUrgency] = useState<Urgency>('soon');
   const add = useDo('finding.add');
   const toJob = useDo('job.add');
+  const fromBook = useDo('job.fromBook');
+  // What would mend it is the job: of the book with its lines and steps, else by its words.
+  const makeJob = ({ id: findingId, text: words, mend }: Order['findings'][number]) => {
+    if (mend?.bookJobId != null) return void fromBook.run({ orderId: order.id, bookJobId: mend.bookJobId, findingId });
+    const title = (mend?.words ?? words).slice(0, TITLE_MOST);
+    return void toJob.run({ orderId: order.id, job: { title }, findingId });
+  };
   const mayPrice = useSession((session) => session.person?.role !== 'mechanic');
   const go = async () => {
     if (text.trim() === '') return;
@@ -68,20 +76,11 @@ export function Found({ order, locked, headLocked }: Props) {
               {t(`sheet.urgency-${finding.urgency}`)}, {finding.by}
             </em>
             {mayPrice && !locked && finding.jobId === null ? (
-              <button
-                type="button"
-                className="link small"
-                onClick={() =>
-                  void toJob.run({
-                    orderId: order.id,
-                    job: { title: finding.text.slice(0, TITLE_MOST) },
-                    findingId: finding.id,
-                  })
-                }
-              >
+              <button type="button" className="link small" onClick={() => makeJob(finding)}>
                 {t('sheet.toJob')}
               </button>
             ) : null}
+            <FindingMore order={order} finding={finding} />
           </div>
         ))}
         {locked ? null : (
@@ -116,7 +115,7 @@ export function Found({ order, locked, headLocked }: Props) {
                 </button>
               </>
             )}
-            <Wrong error={add.error ?? toJob.error} />
+            <Wrong error={add.error ?? toJob.error ?? fromBook.error} />
           </form>
         )}
       </div>

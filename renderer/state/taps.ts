@@ -128,7 +128,7 @@ function change(place: number, to: Partial<WaitingTap>): void {
  */
 async function sendOne({ operation, input, request, at }: Tap): Promise<CallAnswer<unknown>> {
   if (TIMED.has(operation) && Date.now() - at > LATE) {
-    const late = await send({ operation, input: { ...(input as object), at }, request });
+    const late = await send({ operation, input: { at, ...(input as object) }, request });
     const plain = !late.ok && late.error.code === 'bad-input';
     if (!plain) return late;
   }

@@ -16,6 +16,7 @@ import { intake } from './en/intake.ts';
 import { jobBook } from './en/job-book.ts';
 import { keys } from './en/keys.ts';
 import { lab } from './en/lab.ts';
+import { leave } from './en/leave.ts';
 import { money } from './en/money.ts';
 import { next } from './en/next.ts';
 import { orders } from './en/orders.ts';
@@ -52,6 +53,7 @@ export const en = {
   intake,
   jobBook,
   keys,
+  leave,
   lab,
   money,
   next,

@@ -8,10 +8,7 @@ export const RING_JOB = {
   title: 'Rebuild the axle',
   bookHours: 2000,
   sourceOfFigures: 'invented for the test',
-  lines: [
-    { kind: 'labour', words: 'Rebuild the axle', quantity: 2000, unit: 'h', unitPrice: 9600 },
-    { kind: 'part', words: 'Ring bolt', partNumber: 'RB-6', condition: 'new', quantity: 6000, unitPrice: 480 },
-  ],
+  lines: [{ kind: 'part', words: 'Ring bolt', partNumber: 'RB-6', condition: 'new', quantity: 6000, unitPrice: 480 }],
   cautions: ['Fill plug before drain plug.'],
   steps: [
     { n: 1, do: 'Lift, arms locked', hold: 'the car rocks: down again' },

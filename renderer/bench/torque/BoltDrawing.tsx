@@ -30,7 +30,7 @@ const OUTLINE = teeth();
 
 /** Bolts where they are, numbered and joined in the order of tightening; tight ones inked, the one in hand brass. */
 export function BoltDrawing({ group, view, figures }: Props) {
-  const { places, bolt, round } = boltPlaces(group);
+  const { places, bolt, round, top, high } = boltPlaces(group);
   const at = (hole: number) => places[hole - 1] ?? { x: 100, y: 100 };
   const n = view.round.length;
   const tight = view.roundMade;
@@ -39,7 +39,7 @@ export function BoltDrawing({ group, view, figures }: Props) {
     next === undefined ? t('parts.allTight', { n }) : t('parts.boltAt', { bolt: next, done: tight, n })
   }`;
   return (
-    <svg className="ring bolts" viewBox="0 0 200 200" role="img" aria-label={label}>
+    <svg className="ring bolts" viewBox={`0 ${top} 200 ${high}`} role="img" aria-label={label}>
       {round ? <path d={OUTLINE} className="teeth" /> : null}
       {round ? <circle cx="100" cy="100" r="33.5" className="teeth" /> : null}
       {view.round.slice(1).map(({ touch, hole }, i) => {

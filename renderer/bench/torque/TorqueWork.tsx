@@ -45,7 +45,8 @@ function Torque({ data, view, held, wrenchId }: TorqueProps) {
   const stage = data.stages[due?.stage ?? data.stages.length - 1];
   const figures: [string, string] = stage === undefined ? ['', ''] : stageWords(stage);
   const left = data.touches.length - made;
-  const make = (count: number) => void tap('torque.make', { jobId, step, touch: made, count, wrenchId }, made + count);
+  const make = (count: number, when: { at?: number } = {}) =>
+    void tap('torque.make', { jobId, step, touch: made, count, wrenchId, ...when }, made + count);
   const back = () => void tap('torque.back', { jobId, step }, made - 1);
   const rounds = data.stages.length + (group.checkRound ? 1 : 0);
   const round = due === null ? rounds : due.check ? rounds : due.stage + 1;
@@ -71,7 +72,7 @@ function Torque({ data, view, held, wrenchId }: TorqueProps) {
           </p>
         )}
         {stage?.outsideWrench ? <p className="in-stop semi">{t('bench.outsideWrench')}</p> : null}
-        <Rounds data={data} view={view} />
+        {rounds === 1 ? null : <Rounds data={data} view={view} />}
         {due === null ? (
           <p className="semi">{t('parts.allTight', { n: group.count * group.sides })}</p>
         ) : (

@@ -6,6 +6,7 @@ import { Wrong } from '../../sheet/Wrong.tsx';
 import { tap } from '../../state/taps.ts';
 import { useDo } from '../../state/use-do.ts';
 import { t } from '../../words/t.ts';
+import { EarlierTime, useEarlier } from '../EarlierTime.tsx';
 import type { StepView } from '../step-view.ts';
 import { type Second, SecondSigns } from './SecondSigns.tsx';
 
@@ -29,12 +30,14 @@ export function StepEnd({ job, view, left, held, reading, onPhoto }: Props) {
   const [second, setSecond] = useState(NOBODY);
   const [other, setOther] = useState<'not-needed' | 'failed' | null>(null);
   const [why, setWhy] = useState('');
+  const [time, setTime] = useState<string | null>(null);
+  const earlier = useEarlier();
   const wantsOther = step.second === 'signs' || step.second === 'does it';
   const settled = state === 'done' || state === 'not-needed';
   const key = { jobId: job.id, n: step.n };
 
   const done = () => {
-    const input = { ...key, state: 'done' as const, reading: [...(reading ?? [])] };
+    const input = { ...key, state: 'done' as const, reading: [...(reading ?? [])], ...earlier(time) };
     // A code is for the shop alone and is not kept in the browser, so a signature waits for nobody.
     if (second.personId !== '') void tick.run({ ...input, second });
     else if (step.second === 'signs') void tick.run(input);
@@ -87,6 +90,7 @@ export function StepEnd({ job, view, left, held, reading, onPhoto }: Props) {
           <>
             <Button onClick={() => setOther('not-needed')}>{t('bench.notNeeded')}</Button>
             <Button onClick={() => setOther('failed')}>{t('bench.failed')}</Button>
+            {left > 0 ? null : <EarlierTime value={time} onChange={setTime} />}
           </>
         ) : null}
       </div>

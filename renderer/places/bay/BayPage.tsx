@@ -14,6 +14,8 @@ import { BayClocks } from './BayClocks.tsx';
 import { BaySteps } from './BaySteps.tsx';
 import { BayTop } from './BayTop.tsx';
 import { FoundPage } from './found/FoundPage.tsx';
+import { CheckPage } from './leave/CheckPage.tsx';
+import { LeavePage } from './leave/LeavePage.tsx';
 import { PhotoPage } from './PhotoPage.tsx';
 import { UsedPart } from './UsedPart.tsx';
 import '../../bench/bench.css';
@@ -23,22 +25,22 @@ interface Props {
   readonly id: string;
   /** Of the job in hand; '' for the first that may be worked on. */
   readonly letter: string;
-  /** What is said beside the steps: '', 'found', 'part', 'photo'; and the step that it is about. */
+  /** What is said beside the steps: '', 'found', 'part', 'photo', 'leave', 'list'. */
   readonly side: string;
-  readonly step: string;
+  /** The step or the list that it is about; '' for none. */
+  readonly about: string;
 }
 
 /** The bench beside the lift: clocks on top, the step in hand in the middle, what a mechanic needs to say at the foot. */
-export default function BayPage({ id, letter, side, step }: Props) {
+export default function BayPage({ id, letter, side, about }: Props) {
   const asked = useAsk('order.get', { id });
   const order = asked.data;
   if (order === undefined)
     return asked.error === null ? asked.loading ? <Loading rows={10} /> : null : <Wrong error={asked.error} />;
   const job = order.jobs.find((one) => one.letter === letter) ?? order.jobs.find((one) => one.covered) ?? order.jobs[0];
-  const about = /^\d+$/.test(step) ? Number(step) : null;
   return (
     <div className="bay">
-      <Side {...{ order, job, side, step: about }} />
+      <Side {...{ order, job, side, about }} />
     </div>
   );
 }
@@ -47,15 +49,22 @@ interface SideProps {
   readonly order: Order;
   readonly job: Job | undefined;
   readonly side: string;
-  readonly step: number | null;
+  readonly about: string;
 }
 
-function Side({ order, job, side, step }: SideProps) {
+function Side({ order, job, side, about }: SideProps) {
+  const step = /^\d+$/.test(about) ? Number(about) : null;
   const back = () => goTo('orders', order.id, bayOf(job));
+  const leave = () => goTo('orders', order.id, bayOf(job), 'leave');
   const beside = { order, job, step, onBack: back };
   if (side === 'found') return <FoundPage {...beside} />;
   if (side === 'part' && job !== undefined) return <UsedPart {...beside} job={job} />;
   if (side === 'photo') return <PhotoPage {...beside} />;
+  if (side === 'leave')
+    return (
+      <LeavePage {...beside} onList={(checkListId) => goTo('orders', order.id, bayOf(job), 'list', checkListId)} />
+    );
+  if (side === 'list') return <CheckPage order={order} checkListId={about} onBack={leave} />;
   return <JobInHand order={order} job={job} />;
 }
 
@@ -97,6 +106,7 @@ function JobInHand({ order, job }: { readonly order: Order; readonly job: Job | 
         <Button onClick={() => to('found')}>{t('bay.found')}</Button>
         <Button onClick={() => to('part')}>{t('bay.usedPart')}</Button>
         <Button onClick={() => to('photo')}>{t('bay.photo')}</Button>
+        <Button onClick={() => to('leave')}>{t('release.title')}</Button>
       </Acts>
       <FootBar yes={order.yes} />
     </>

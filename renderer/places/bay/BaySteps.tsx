@@ -15,7 +15,7 @@ interface Props {
 export function BaySteps({ order, job, procedure, held, onPhoto }: Props) {
   return (
     <section aria-label={t('bench.procedure')}>
-      <StepList key={job.id} {...{ order, job, procedure, held, onPhoto }} around={{ before: 2, after: 3 }} />
+      <StepList key={job.id} {...{ order, job, procedure, held, onPhoto }} follow around={{ before: 2, after: 3 }} />
     </section>
   );
 }
