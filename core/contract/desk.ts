@@ -49,6 +49,8 @@ export const customerFields = z.strictObject({
     })
     .nullable()
     .default(null),
+  /** Who pays for what is done for them (an employer, a fleet); null: they themselves. An order may name another. */
+  invoiceTo: id.nullable().default(null),
 });
 
 export const carFields = z.strictObject({
@@ -116,6 +118,8 @@ export const atTheDoor = z.strictObject({
     .nullable()
     .default(null),
   strokes: strokes.nullable().default(null),
+  /** Left here without meeting anybody, its key in the box. */
+  nightDrop: z.boolean().default(false),
 });
 
 export const odometerEvent = z.enum(['read', 'replaced', 'owner-told']);

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { useKey } from '../frame/keys.ts';
 import { t } from '../words/t.ts';
 import { Button } from './Button.tsx';
 
@@ -14,6 +15,8 @@ interface Props {
 export function Dialog({ title, onClose, children, actions }: Props) {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
+  // Before the page behind it: its own Esc stays where it is.
+  useKey('Esc', onClose);
   useEffect(() => {
     const node = dialog.current;
     node?.showModal();

@@ -109,13 +109,17 @@ export function AgreedRow({ draft, change, errors }: Props) {
           onChange={(depositWay) => change({ depositWay })}
         />
       )}
-      <SignaturePad
-        words={t(looks ? 'intake.signLook' : 'intake.sign')}
-        strokes={draft.strokes}
-        onChange={(strokes) => change({ strokes })}
-        onPaper={draft.onPaper}
-        setOnPaper={(onPaper) => change({ onPaper })}
-      />
+      {draft.night ? (
+        <p className="small ink-2">{t('intake.nightUnsigned')}</p>
+      ) : (
+        <SignaturePad
+          words={t(looks ? 'intake.signLook' : 'intake.sign')}
+          strokes={draft.strokes}
+          onChange={(strokes) => change({ strokes })}
+          onPaper={draft.onPaper}
+          setOnPaper={(onPaper) => change({ onPaper })}
+        />
+      )}
       {errors.lookWay === undefined ? null : (
         <p className="wrong-words" role="alert">
           {errors.lookWay}

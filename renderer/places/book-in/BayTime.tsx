@@ -1,4 +1,5 @@
-import { clashesWith } from '../../../core/order/bay-clash.ts';
+import { formatQuantity } from '../../../core/measure/quantity.ts';
+import { clashesWith, personClashesWith } from '../../../core/order/bay-clash.ts';
 import { addDays, weekday } from '../../../core/time/civil.ts';
 import { instantToWall } from '../../../core/time/instant.ts';
 import { Field } from '../../parts/Field.tsx';
@@ -17,6 +18,8 @@ export interface BayDraft {
   readonly day: string;
   readonly from: string;
   readonly hours: string;
+  /** Who does it, '' for nobody yet; left out where it is not asked. */
+  readonly personId?: string;
 }
 
 interface Props {
@@ -41,6 +44,7 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
   const last = addDays(now.date, DAYS_AHEAD);
   const near = useAsk('booking.list', { from: now.date, to: last }).data;
   const far = useAsk('booking.list', value.day > last ? { from: value.day, to: value.day } : null).data;
+  const load = useAsk('booking.capacity', { from: now.date, to: last }).data?.days ?? [];
   const works = settings?.workingWeekdays ?? [];
   const bays = near?.bays ?? [];
   const listed = [near, far].flatMap((one) => [
@@ -59,6 +63,13 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
         .map((row) => ({ from: minutesOf(row.from), to: minutesOf(row.from) + (row.hours * HOUR) / 1000 })),
     }));
 
+  /** Hours that can still be promised, without what this order itself takes. */
+  const freeOn = (day: string): number | null => {
+    const row = load.find((one) => one.day === day);
+    const own = listed.find((one) => one.orderId === orderId && one.day === day)?.hours ?? 0;
+    return row === undefined ? null : row.free + own;
+  };
+
   const fill = (day: string, bayId: string) => {
     const earliest = day === now.date ? Math.ceil(minutesOf(now.time) / QUARTER) * QUARTER : open.from;
     const rows = bayDays(day);
@@ -70,6 +81,9 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
   };
   const whole = value.bayId !== '' && value.day !== '' && value.from !== '';
   const hours = readHours(value.hours) ?? 0;
+  const mine = { orderId, ...value, personId: value.personId === '' ? null : value.personId, hours };
+  const free = freeOn(value.day);
+  const h = (thousandths: number) => formatQuantity(thousandths, writing.decimal);
   return (
     <>
       {bays.length === 0 ? null : (
@@ -77,7 +91,8 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
           days={Array.from({ length: DAYS_AHEAD + 1 }, (_, i) => addDays(now.date, i))
             .filter((day) => works.length === 0 || works.includes(weekday(day)))
             .slice(0, OFFERED)
-            .map((day) => ({ day, bays: bayDays(day) }))}
+            .map((day) => ({ day, bays: bayDays(day), free: freeOn(day) }))}
+          needs={readHours(value.hours) ?? 0}
           bays={bays}
           open={open}
           chosen={value.bayId === '' ? '' : value.day}
@@ -108,7 +123,18 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
           </>
         )}
       </div>
-      {(whole ? clashesWith({ orderId, ...value, hours }, listed) : []).map((other) => (
+      {value.bayId === '' || value.personId === undefined || load.length === 0 ? null : (
+        <Pick
+          label={t('intake.by')}
+          value={value.personId}
+          options={[
+            { value: '', words: t('intake.nobody') },
+            ...(load[0]?.people ?? []).map((one) => ({ value: one.personId, words: one.name })),
+          ]}
+          onChange={(personId) => onChange({ personId })}
+        />
+      )}
+      {(whole ? clashesWith(mine, listed) : []).map((other) => (
         <p key={other.orderId} className="small" role="status">
           <b className="in-heed">
             {t('intake.clash', { car: other.plate || other.car, bay: other.bay, from: other.from })}
@@ -116,6 +142,20 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
           {t('intake.clashHint')}
         </p>
       ))}
+      {(whole ? personClashesWith(mine, listed) : []).map((other) => (
+        <p key={other.orderId} className="small" role="status">
+          <b className="in-heed">
+            {t('plan.clashPerson', { person: other.person, other: other.plate || other.car, from: other.from })}
+          </b>
+        </p>
+      ))}
+      {whole && free !== null && hours > free ? (
+        <p className="small" role="status">
+          <b className="in-heed">
+            {t(free > 0 ? 'plan.noRoom' : 'plan.noRoomAtAll', { free: h(free), hours: h(hours) })}
+          </b>
+        </p>
+      ) : null}
     </>
   );
 }

@@ -7,6 +7,7 @@ import { t } from '../../words/t.ts';
 import { Declined } from './Declined.tsx';
 import type { Change, Draft, Errors } from './draft.ts';
 import { Mileage } from './Mileage.tsx';
+import { EMPTY_WALK } from './mark-draft.ts';
 import { Talk } from './Talk.tsx';
 
 interface Props {
@@ -25,7 +26,7 @@ export function CarRow({ draft, change, errors, doubted }: Props) {
     const car = cars.find((one) => one.id === id);
     change(
       car === undefined
-        ? { carId: null, plate: '', words: '', vin: '', mileage: '', doubt: 'none', kept: [] }
+        ? { carId: null, plate: '', words: '', vin: '', mileage: '', doubt: 'none', kept: [], walk: EMPTY_WALK }
         : {
             carId: id,
             plate: car.plate,
@@ -35,6 +36,7 @@ export function CarRow({ draft, change, errors, doubted }: Props) {
             mileage: '',
             doubt: 'none',
             kept: [],
+            walk: EMPTY_WALK,
           },
     );
   };

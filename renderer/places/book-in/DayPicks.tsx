@@ -13,15 +13,18 @@ export interface BayDay {
 }
 
 interface Props {
-  readonly days: readonly { readonly day: string; readonly bays: readonly BayDay[] }[];
+  /** `free`: hours that can still be promised, in thousandths; null where that is not known. */
+  readonly days: readonly { readonly day: string; readonly bays: readonly BayDay[]; readonly free: number | null }[];
   readonly bays: Listed['bays'];
   readonly open: Stretch;
+  /** Hours that are looked for, in thousandths. */
+  readonly needs: number;
   readonly chosen: string;
   readonly onPick: (day: string) => void;
 }
 
-/** The coming days as cards: one line a bay, dark is booked. One of them is chosen like any choice. */
-export function DayPicks({ days, bays, open, chosen, onPick }: Props) {
+/** The coming days as cards: hours that can still be promised, and one line a bay, dark is booked. One of them is chosen like any choice. */
+export function DayPicks({ days, bays, open, needs, chosen, onPick }: Props) {
   const writing = useWriting();
   const name = useId();
   const [length, whole] = [open.to - open.from, bays.length * (open.to - open.from)];
@@ -30,12 +33,19 @@ export function DayPicks({ days, bays, open, chosen, onPick }: Props) {
     <fieldset className="choice">
       <legend>{t('intake.whichDay')}</legend>
       <div className="day-picks">
-        {days.map(({ day, bays: rows }) => {
+        {days.map(({ day, bays: rows, free }) => {
           const booked = rows.reduce((sum, row) => sum + takenMinutes(row.taken, open), 0);
           return (
             <label key={day} className="day-pick">
               <input type="radio" className="aloud" name={name} checked={day === chosen} onChange={() => onPick(day)} />
               <span>{weekdayText(Date.parse(`${day}T12:00Z`), { ...writing, zone: 'UTC' }).replace(/ \S+$/, '')}</span>
+              {free === null ? null : (
+                <small className={free < needs ? 'in-heed' : 'ink-2'}>
+                  {free > 0
+                    ? t('intake.dayFree', { free: formatQuantity(free, writing.decimal) })
+                    : t('intake.dayFull')}
+                </small>
+              )}
               <span className="aloud">{t('intake.dayLoad', { booked: hours(booked), of: hours(whole) })}</span>
               {rows.map((row) => (
                 <span key={row.bayId} className="day-line" aria-hidden="true">

@@ -19,13 +19,20 @@ export function DoorRow({ draft, change, errors }: Props) {
     <Talk head={t('intake.door')}>
       <Choice
         label={t('intake.here')}
-        value={draft.here ? 'here' : 'coming'}
+        value={draft.night ? 'night' : draft.here ? 'here' : 'coming'}
         options={[
           { value: 'here', words: t('intake.hereNow') },
+          { value: 'night', words: t('intake.night') },
           { value: 'coming', words: t('intake.stillToCome') },
         ]}
-        onChange={(where) => change({ here: where === 'here' })}
+        onChange={(where) =>
+          change({
+            ...{ here: where !== 'coming', night: where === 'night' },
+            ...(where === 'night' ? { lookWay: 'phone', storageTold: false, strokes: null, onPaper: false } : {}),
+          })
+        }
       />
+      {draft.night ? <p className="small ink-2">{t('intake.nightWords')}</p> : null}
       <Marks draft={draft} change={change} errors={errors} />
       <div className="side-by-side">
         <Field

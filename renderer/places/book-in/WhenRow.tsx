@@ -17,7 +17,7 @@ export function WhenRow({ draft, change, errors }: Props) {
   const { zone } = useWriting();
   // A car for a later day is not here yet.
   const put = (part: Partial<BayDraft>) =>
-    change((part.day ?? '') > civilDateOf(Date.now(), zone) ? { ...part, here: false } : part);
+    change((part.day ?? '') > civilDateOf(Date.now(), zone) ? { ...part, here: false, night: false } : part);
   return (
     <Talk head={t('intake.when')} words={t('intake.whenWords')}>
       <BayTime value={draft} onChange={put} error={errors.hours ?? null} />

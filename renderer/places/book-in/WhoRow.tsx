@@ -7,6 +7,7 @@ import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import type { Change, Draft, Errors } from './draft.ts';
 import { knownCar, knownCustomer } from './known.ts';
+import { EMPTY_WALK } from './mark-draft.ts';
 import { Payer } from './Payer.tsx';
 import { Talk } from './Talk.tsx';
 
@@ -93,6 +94,7 @@ export function WhoRow({ draft, change, errors }: Props) {
               words: '',
               vin: '',
               kept: [],
+              walk: EMPTY_WALK,
               lookBy: '',
             })
           }

@@ -5,6 +5,7 @@ import { wallToInstant } from '../../../core/time/instant.ts';
 import type { Strokes } from '../../parts/SignaturePad.tsx';
 import { readAmount, type Writing } from '../../words/figures.ts';
 import { t, type WordKey } from '../../words/t.ts';
+import { EMPTY_WALK, type WalkDraft, walkWords } from './mark-draft.ts';
 
 type Book = InputOf<'order.book'>;
 export type Doubt = 'none' | 'as-typed' | 'clock-replaced' | 'owner-told';
@@ -28,11 +29,14 @@ export interface Draft {
   readonly complaint: string;
   readonly when: readonly string[];
   readonly here: boolean;
+  /** It was left here without meeting anybody, its key in the box: nobody signs, and nothing was said. */
+  readonly night: boolean;
   readonly keys: string;
   readonly keysWhere: string;
   readonly wheelLockKey: string;
   readonly fuel: string;
   readonly marks: string;
+  readonly walk: WalkDraft;
   /** Marks of the last visit that are still so. */
   readonly kept: readonly string[];
   readonly valuables: string;
@@ -43,6 +47,8 @@ export interface Draft {
   readonly day: string;
   readonly from: string;
   readonly hours: string;
+  /** Who does it; '' nobody yet. */
+  readonly personId: string;
   readonly promise: string;
   readonly promiseWords: string;
   readonly ownMost: string;
@@ -65,10 +71,10 @@ export type Errors = Partial<Record<keyof Draft, string>>;
 export const emptyDraft = (unit: DistanceUnit): Draft => ({
   ...{ customerId: null, phone: '', name: '', tellBy: '' },
   ...{ carId: null, plate: '', words: '', year: '', unit, vin: '', mileage: '', doubt: 'none', payer: null },
-  ...{ complaint: '', when: [], here: true },
+  ...{ complaint: '', when: [], here: true, night: false, walk: EMPTY_WALK },
   ...{ keys: '', keysWhere: '', wheelLockKey: '', fuel: '', marks: '', kept: [], valuables: '' },
   ...{ drive: 'not-asked', driveLimit: '', oldParts: 'unasked' },
-  ...{ bayId: '', day: '', from: '', hours: '1', promise: '', promiseWords: '', ownMost: '', po: '' },
+  ...{ bayId: '', day: '', from: '', hours: '1', personId: '', promise: '', promiseWords: '', ownMost: '', po: '' },
   ...{ storageTold: false, lookUpTo: '', lookWay: 'person', lookBy: '', deposit: '', depositWay: 'card' },
   ...{ strokes: null, onPaper: false },
 });
@@ -90,8 +96,9 @@ export function readHours(text: string): number | null {
   return thousandths >= 100 && thousandths <= 100_000 ? thousandths : null;
 }
 
-/** Marks that are still so, then what was written down today. */
+/** Marks that are still so and those that were drawn, then what was only written down today. */
 export const marksOf = (draft: Draft): string[] => [
+  ...walkWords(draft.walk),
   ...draft.kept,
   ...draft.marks
     .split('\n')
@@ -119,8 +126,10 @@ export function errorsOf(draft: Draft, writing: Writing): Errors {
     ['hours', draft.bayId !== '' && !bookingFits(draft), 'intake.bookingWrong'],
     ['ownMost', (sumOf(draft.ownMost, writing) ?? 0) < 0, 'intake.ownMostWrong'],
     ['marks', marksOf(draft).length > 30 || marksOf(draft).some((mark) => mark.length > 160), 'intake.marksWrong'],
+    ['walk', draft.walk.drawn.some((mark) => mark.words.trim() === ''), 'intake.markNeedsWords'],
     ['lookUpTo', look !== null && look <= 0, 'intake.ownMostWrong'],
     ['lookWay', look !== null && draft.lookWay === 'signed' && draft.strokes === null, 'intake.lookUnsigned'],
+    ['lookWay', look !== null && draft.night && draft.lookWay !== 'phone', 'intake.nightLook'],
     ['phone', look !== null && draft.lookWay === 'phone' && draft.phone.trim() === '', 'intake.lookNumber'],
     ['deposit', deposit !== null && deposit <= 0, 'intake.ownMostWrong'],
   ];
@@ -163,7 +172,8 @@ export function bookingOf(draft: Draft, writing: Writing): Book {
       testDriveLimit: draft.driveLimit,
       oldParts: draft.oldParts,
       storageTold: draft.storageTold,
-      strokes: draft.strokes,
+      strokes: draft.night ? null : draft.strokes,
+      nightDrop: draft.night,
     },
     mileage: readMileageText(draft.mileage),
     mileageDoubt: draft.doubt,
@@ -171,7 +181,13 @@ export function bookingOf(draft: Draft, writing: Writing): Book {
     booking:
       draft.bayId === ''
         ? null
-        : { bayId: draft.bayId, day: draft.day, from: draft.from, hours: readHours(draft.hours) ?? 1000 },
+        : {
+            bayId: draft.bayId,
+            day: draft.day,
+            from: draft.from,
+            hours: readHours(draft.hours) ?? 1000,
+            personId: draft.personId === '' ? null : draft.personId,
+          },
     promiseAt: draft.promise === '' ? null : wallToInstant(draft.promise, writing.zone),
     promiseWords: draft.promiseWords,
     ownMaximum: sumOf(draft.ownMost, writing),

@@ -33,5 +33,8 @@ export function readBack(
   if (draft.storageTold) rest.push(t('intake.footStorage'));
   const marks = marksOf(draft).length;
   if (marks > 0) rest.push(t('intake.footMarks', { n: marks }));
-  return [t(draft.here ? 'intake.footHere' : 'intake.footComing', { who, car }), rest.join(' ')];
+  return [
+    t(draft.night ? 'intake.footNight' : draft.here ? 'intake.footHere' : 'intake.footComing', { who, car }),
+    rest.join(' '),
+  ];
 }

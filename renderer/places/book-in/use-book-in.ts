@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import type { InputOf, OutputOf } from '../../../core/contract/index.ts';
+import { base64Of } from '../../bench/photo-file.ts';
 import { refresh } from '../../state/asks.ts';
 import { act, type DoName } from '../../state/call.ts';
 import { newRequestId } from '../../state/request-id.ts';
@@ -7,9 +8,10 @@ import { useShop, useWriting } from '../../state/shop.ts';
 import type { CallAnswer, CallError } from '../../state/transport.ts';
 import { t } from '../../words/t.ts';
 import { bookingOf, type Draft, sumOf } from './draft.ts';
+import { photosOf, walkOf } from './mark-draft.ts';
 
-/** What is done one after the other: the order, then a yes to look with its job, then a deposit with its receipt. */
-type Step = 'book' | 'look' | 'yes' | 'deposit';
+/** What is done one after the other: the order, the walk round the car, its photos, a yes to look with its job, a deposit. */
+type Step = 'book' | 'walk' | 'photos' | 'look' | 'yes' | 'deposit';
 
 interface Stopped {
   readonly step: Step;
@@ -34,19 +36,25 @@ export function useBookIn(): BookingIn {
   const [busy, setBusy] = useState(false);
   const [stopped, setStopped] = useState<Stopped | null>(null);
   const [booked, setBooked] = useState<OutputOf<'order.book'> | null>(null);
-  const done = useRef(new Map<Step, unknown>());
+  const done = useRef(new Map<string, unknown>());
   const requests = useRef(new Map<string, string>());
   const writing = useWriting();
   const rates = useShop()?.rates ?? [];
 
-  async function once<N extends DoName>(step: Step, operation: N, input: InputOf<N>): Promise<CallAnswer<OutputOf<N>>> {
-    const before = done.current.get(step);
+  /** `which` tells apart what one step does several times. */
+  async function once<N extends DoName>(
+    step: Step,
+    operation: N,
+    input: InputOf<N>,
+    which = '',
+  ): Promise<CallAnswer<OutputOf<N>>> {
+    const before = done.current.get(step + which);
     if (before !== undefined) return { ok: true, output: before as OutputOf<N> };
-    const key = `${step} ${JSON.stringify(input)}`;
+    const key = `${step}${which} ${JSON.stringify(input)}`;
     const request = requests.current.get(key) ?? newRequestId();
     requests.current.set(key, request);
     const answer = await act(operation, input, request);
-    if (answer.ok) done.current.set(step, answer.output);
+    if (answer.ok) done.current.set(step + which, answer.output);
     else setStopped({ step, error: answer.error });
     return answer;
   }
@@ -56,6 +64,14 @@ export function useBookIn(): BookingIn {
     if (!book.ok) return null;
     setBooked(book.output);
     const orderId = book.output.id;
+    const walk = walkOf(draft.walk, orderId);
+    const walked = walk === null ? null : await once('walk', 'mark.walkRound', walk);
+    if (walked?.ok === false) return null;
+    for (const [at, photo] of photosOf(draft.walk, walked?.output.ids ?? [], book.output.carId).entries()) {
+      const { of, words, address } = photo;
+      const kept = { orderId, of, words, base64: base64Of(address) };
+      if (!(await once('photos', 'photo.keep', kept, ` ${at}`)).ok) return null;
+    }
     const look = sumOf(draft.lookUpTo, writing);
     if (look !== null) {
       const job = await once(
