@@ -3,7 +3,7 @@ import type { customerFields } from '../../core/contract/desk.ts';
 import type { Context, Handlers } from '../context.ts';
 import { foldPhone, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
-import { notFound } from '../refusal.ts';
+import { badInput, notFound } from '../refusal.ts';
 import type { CustomerRow } from '../tables.ts';
 
 type CustomerFields = z.output<typeof customerFields>;
@@ -25,6 +25,7 @@ export const customerColumns = (
   note: fields.note,
   language: fields.language,
   consents: fields.consents === null ? null : JSON.stringify(fields.consents),
+  invoice_to: fields.invoiceTo,
   find_name: foldText(fields.name),
   find_phone: foldPhone(fields.phone),
   find_phone2: foldPhone(fields.phone2),
@@ -44,6 +45,7 @@ const customerFieldsOf = (row: CustomerRow): CustomerFields => ({
   note: row.note,
   language: row.language === 'en' || row.language === 'de' ? row.language : null,
   consents: row.consents === null ? null : (JSON.parse(row.consents) as CustomerFields['consents']),
+  invoiceTo: row.invoice_to,
 });
 
 /** A new customer. */
@@ -53,10 +55,18 @@ export async function addCustomer(context: Context, fields: CustomerFields): Pro
     id,
     revision: 1,
     made_at: context.now,
-    ...customerColumns(fields),
+    ...customerColumns(await withPayer(context, fields, null)),
     joined_into: null,
   });
   return id;
+}
+
+/** The fields with who pays as they stand now. Throws not-found, or bad-input for somebody who is to pay for themselves. */
+async function withPayer(context: Context, fields: CustomerFields, id: string | null): Promise<CustomerFields> {
+  if (fields.invoiceTo === null) return fields;
+  const invoiceTo = await standingCustomer(context, fields.invoiceTo);
+  if (invoiceTo === id) throw badInput('invoiceTo', 'same-row-twice');
+  return { ...fields, invoiceTo };
 }
 
 /** The customer that an id means now: the entry that it was joined into, else itself. Throws not-found. */
@@ -112,7 +122,14 @@ export const customerHandlers: Handlers = {
     );
     return {
       id,
-      revision: await context.write.edit('customer', id, revision, customerColumns(fields), change, customerFieldsOf),
+      revision: await context.write.edit(
+        'customer',
+        id,
+        revision,
+        customerColumns(await withPayer(context, fields, id)),
+        change,
+        customerFieldsOf,
+      ),
     };
   },
   'customer.get': async ({ id }, context) => {

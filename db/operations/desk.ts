@@ -144,6 +144,17 @@ export async function readMileage(
  */
 export const NO_CAR = 'counter';
 
+/** Who pays for an order: who is named, else who pays for this customer; null: the customer. */
+async function payerOf(context: Context, customerId: string, named: string | null): Promise<string | null> {
+  const row = await context.tx
+    .selectFrom('customer')
+    .select('invoice_to')
+    .where('id', '=', customerId)
+    .executeTakeFirst();
+  const payer = named ?? row?.invoice_to ?? null;
+  return payer === null ? null : standingCustomer(context, payer);
+}
+
 async function carOf(context: Context, car: ParsedInputOf<'order.book'>['car'], customerId: string): Promise<string> {
   if ('add' in car) return addCar(context, car.add, customerId);
   const id = 'none' in car ? NO_CAR : car.id;
@@ -202,7 +213,7 @@ export const deskHandlers: Handlers = {
       'id' in input.customer
         ? await standingCustomer(context, input.customer.id)
         : await addCustomer(context, input.customer.add);
-    const payerId = input.payerId === null ? null : await standingCustomer(context, input.payerId);
+    const payerId = await payerOf(context, customerId, input.payerId);
     const noCar = 'none' in input.car;
     const carId = await carOf(context, input.car, customerId);
     const id = newId();

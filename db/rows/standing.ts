@@ -57,6 +57,7 @@ export interface CustomerRow {
   language: string | null;
   consents: string | null;
   joined_into: string | null;
+  invoice_to: string | null;
 }
 export interface CarRow {
   id: string;

@@ -10,6 +10,7 @@ ALTER TABLE person ADD COLUMN week TEXT CHECK (week IS NULL OR json_valid(week))
 ALTER TABLE customer ADD COLUMN language TEXT;
 ALTER TABLE customer ADD COLUMN consents TEXT CHECK (consents IS NULL OR json_valid(consents));
 ALTER TABLE customer ADD COLUMN joined_into TEXT REFERENCES customer;
+ALTER TABLE customer ADD COLUMN invoice_to TEXT REFERENCES customer;
 ALTER TABLE car ADD COLUMN outline TEXT CHECK (outline IN ('coupe', 'saloon', 'estate', 'van'));
 ALTER TABLE work_order ADD COLUMN counter_sale INTEGER CHECK (counter_sale IN (0, 1));
 

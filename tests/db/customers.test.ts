@@ -134,6 +134,22 @@ test('language and consents are kept; a change of one leaves the others', async 
   });
 });
 
+test('who pays for a customer is asked for once; an order takes it over unless it names another', async () => {
+  const fleet = await garage.did('Desk', 'customer.add', { name: 'Northgate Gears' });
+  const { id } = await garage.did('Desk', 'customer.add', { name: 'Ilse Vandermeer', invoiceTo: fleet.id });
+  const car = { add: { plate: 'A 1', words: 'Corvane R', unit: 'km' as const } };
+  const book = (payerId: string | null) =>
+    garage.did('Desk', 'order.book', { ...{ customer: { id }, car, complaint: 'x', here: true }, payerId });
+  const payer = async (orderId: string) => (await garage.did('Desk', 'order.get', { id: orderId })).payer?.name ?? null;
+  expect(await payer((await book(null)).id)).toBe('Northgate Gears');
+  const other = await garage.did('Desk', 'customer.add', { name: 'Per Halloran' });
+  expect(await payer((await book(other.id)).id)).toBe('Per Halloran');
+  const self = { id, revision: 1, change: { invoiceTo: id } };
+  expect(await garage.refused('Desk', 'customer.change', self)).toMatchObject({ fields: [{ path: 'invoiceTo' }] });
+  await garage.did('Desk', 'customer.change', { id, revision: 1, change: { invoiceTo: null } });
+  expect(await payer((await book(null)).id)).toBe(null);
+});
+
 describe('a sale over the counter', () => {
   test('goes the whole way without a car: yes, invoice without a car on it, payment', async () => {
     const sale = () =>
