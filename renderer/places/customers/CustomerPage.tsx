@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { Page } from '../../frame/Page.tsx';
 import { goTo, hrefOf } from '../../frame/router.ts';
@@ -6,13 +6,17 @@ import { Button } from '../../parts/Button.tsx';
 import { Empty } from '../../parts/Empty.tsx';
 import { Loading } from '../../parts/Loading.tsx';
 import { Plate } from '../../parts/Plate.tsx';
+import { useSession } from '../../state/session.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { dayText } from '../../words/times.ts';
+import { ContactLog } from '../contact/ContactLog.tsx';
+import { CounterSale } from './CounterSale.tsx';
 import { Consents, Note, Reach, Terms } from './CustomerFields.tsx';
+import { Doubles } from './Doubles.tsx';
 import { MayYes } from './MayYes.tsx';
 import './list.css';
 import './customer.css';
@@ -23,6 +27,8 @@ type Customer = OutputOf<'customer.get'>;
 export function CustomerPage({ id }: { readonly id: string }) {
   const writing = useWriting();
   const { data, error, loading } = useAsk('customer.get', { id });
+  const [sale, showSale] = useState(false);
+  const desk = useSession((session) => session.person?.role !== 'mechanic');
   if (data === undefined)
     return (
       <Page title={t('customers.title')}>
@@ -34,17 +40,31 @@ export function CustomerPage({ id }: { readonly id: string }) {
   return (
     <Page
       title={fields.name}
-      words={t('customers.head', {
-        day: dayText(data.since, writing, Date.now()),
-        orders: t('customers.orderCount', { n: orders.length }),
-        cars: t('customers.carCount', { n: cars.length }),
-      })}
+      words={
+        <>
+          {t('customers.head', {
+            day: dayText(data.since, writing, Date.now()),
+            orders: t('customers.orderCount', { n: orders.length }),
+            cars: t('customers.carCount', { n: cars.length }),
+          })}{' '}
+          {data.noShows === 0 ? null : <b className="in-heed">{t('customers.noShows', { n: data.noShows })}</b>}
+        </>
+      }
       actions={
-        <Button kind="go" onClick={() => goTo('today', 'book', 'customer', id)}>
-          {t('customers.newOrder')}
-        </Button>
+        <>
+          {desk ? (
+            <Button expanded={sale} onClick={() => showSale(!sale)}>
+              {t('customers.sale')}
+            </Button>
+          ) : null}
+          <Button kind="go" onClick={() => goTo('today', 'book', 'customer', id)}>
+            {t('customers.newOrder')}
+          </Button>
+        </>
       }
     >
+      {sale ? <CounterSale customer={{ id, name: fields.name }} /> : null}
+      {desk ? <Doubles customer={data} /> : null}
       <div className="customer">
         <div>
           <Part head={t('customers.reach')}>
@@ -53,6 +73,11 @@ export function CustomerPage({ id }: { readonly id: string }) {
           <Part head={t('customers.mayYes')}>
             <MayYes customer={data} />
           </Part>
+          {desk ? (
+            <Part head={t('customers.talked')}>
+              <ContactLog customerId={id} />
+            </Part>
+          ) : null}
           <Part head={t('customers.cars')}>
             <Cars cars={cars} />
           </Part>
