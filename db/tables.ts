@@ -44,6 +44,7 @@ import type {
 } from './rows/order.ts';
 import type {
   AwaitedRow,
+  OrderBalanceRow,
   PaperRow,
   PaperSentRow,
   PartMoveRow,
@@ -130,11 +131,12 @@ export interface Tables {
   import_run: ImportRunRow;
   import_made: ImportMadeRow;
   past_visit: PastVisitRow;
+  order_balance: OrderBalanceRow;
   request: RequestRow;
   trail: TrailRow;
 }
 
-/** Tables that the trail follows: every one but the trail itself. */
-export type Followed = Exclude<keyof Tables, 'trail'>;
+/** Tables that the trail follows: every one but the trail itself and what is kept by triggers. */
+export type Followed = Exclude<keyof Tables, 'trail' | 'order_balance'>;
 /** clock_open has the person as its key; all others have `id`. */
 export const keyOf = (table: Followed): string => (table === 'clock_open' ? 'person_id' : 'id');

@@ -121,6 +121,7 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
   }
   await papers(tx, fault, skipped);
   await balances(tx, fault);
+  checked.order_balance = await orderBalances(tx, fault);
   return { sound: faults.length === 0, checked, faults };
 }
 
@@ -220,4 +221,30 @@ async function balances(tx: Tx, fault: Say): Promise<void> {
     .groupBy('source')
     .execute();
   for (const row of posted) if (row.sum !== 0) fault('postings-off', 'posting', row.source, `off by ${row.sum}`);
+}
+
+/** What is kept as open on each order, added up again from its papers and payments. Returns how many were. */
+async function orderBalances(tx: Tx, fault: Say): Promise<number> {
+  const kept = new Map(
+    (await tx.selectFrom('order_balance').selectAll().execute()).map((row) => [row.work_order_id, row]),
+  );
+  const owed = new Map<string, number>();
+  const invoiced = new Set<string>();
+  const add = (id: string, sum: number) => owed.set(id, (owed.get(id) ?? 0) + sum);
+  for (const paper of await tx.selectFrom('paper').select(['work_order_id', 'kind', 'gross']).execute()) {
+    if (paper.kind === 'invoice') invoiced.add(paper.work_order_id);
+    if (paper.kind === 'invoice') add(paper.work_order_id, paper.gross);
+    if (paper.kind === 'credit-note') add(paper.work_order_id, -paper.gross);
+  }
+  for (const payment of await tx.selectFrom('payment').select(['work_order_id', 'amount']).execute())
+    add(payment.work_order_id, -payment.amount);
+  for (const { id } of await tx.selectFrom('work_order').select('id').execute()) {
+    const row = kept.get(id);
+    kept.delete(id);
+    if (!row) fault('row-missing', 'order_balance', id, 'no balance is kept of this order');
+    else if (row.owed !== (owed.get(id) ?? 0) || (row.invoiced === 1) !== invoiced.has(id))
+      fault('balance-off', 'order_balance', id, `kept as ${row.owed}, adds up to ${owed.get(id) ?? 0}`);
+  }
+  for (const id of kept.keys()) fault('row-unknown', 'order_balance', id, 'of no order');
+  return owed.size;
 }

@@ -1,4 +1,3 @@
-import { sql } from 'kysely';
 import { ageing, USUAL_EDGES } from '../../core/books/ageing.ts';
 import { money, sum, ZERO } from '../../core/money/money.ts';
 import { addDays, daysBetween } from '../../core/time/civil.ts';
@@ -8,63 +7,36 @@ import { settingsOf } from '../people.ts';
 
 const WAYS = ['cash', 'card', 'transfer'] as const;
 
-/** What is still open of an invoice: its sum less its credit notes and what was paid on its order. */
-const OPEN = sql<number>`invoice.gross - coalesce(credited.sum, 0) - coalesce(paid.sum, 0)`;
-
 /** Every invoice that is not settled to the last cent, by the day it falls due. */
 function notSettled(context: Context) {
-  return context.tx
-    .selectFrom('paper as invoice')
-    .leftJoin(
-      (from) =>
-        from
-          .selectFrom('paper')
-          .select(({ fn }) => ['corrects', fn.sum<number>('gross').as('sum')])
-          .where('kind', '=', 'credit-note')
-          .groupBy('corrects')
-          .as('credited'),
-      (join) => join.onRef('credited.corrects', '=', 'invoice.id'),
-    )
-    .leftJoin(
-      (from) =>
-        from
-          .selectFrom('payment')
-          .select(({ fn }) => ['work_order_id', fn.sum<number>('amount').as('sum')])
-          .groupBy('work_order_id')
-          .as('paid'),
-      (join) => join.onRef('paid.work_order_id', '=', 'invoice.work_order_id'),
-    )
-    .innerJoin('work_order', 'work_order.id', 'invoice.work_order_id')
-    .innerJoin('car', 'car.id', 'work_order.car_id')
-    .innerJoin('customer', 'customer.id', 'invoice.customer_id')
-    .select(['invoice.id', 'invoice.number', 'invoice.gross', 'invoice.issued_on', 'invoice.due_on'])
-    .select(['work_order.id as orderId', 'work_order.number as orderNumber', 'car.plate'])
-    .select(['customer.id as customerId', 'customer.name as customer', OPEN.as('open')])
-    .where('invoice.kind', '=', 'invoice')
-    .where(OPEN, '<>', 0)
-    .orderBy('invoice.due_on')
-    .orderBy('invoice.number')
-    .execute();
+  return (
+    context.tx
+      .selectFrom('order_balance')
+      .innerJoin('paper as invoice', (join) =>
+        join.onRef('invoice.work_order_id', '=', 'order_balance.work_order_id').on('invoice.kind', '=', 'invoice'),
+      )
+      .innerJoin('work_order', 'work_order.id', 'order_balance.work_order_id')
+      .innerJoin('car', 'car.id', 'work_order.car_id')
+      .innerJoin('customer', 'customer.id', 'invoice.customer_id')
+      .select(['invoice.id', 'invoice.number', 'invoice.gross', 'invoice.issued_on', 'invoice.due_on'])
+      .select(['work_order.id as orderId', 'work_order.number as orderNumber', 'car.plate'])
+      .select(['customer.id as customerId', 'customer.name as customer', 'order_balance.owed as open'])
+      // A literal, so that the index that holds only what is open is seen to fit.
+      .where((on) => on('order_balance.owed', '<>', on.lit(0)))
+      .orderBy('invoice.due_on')
+      .orderBy('invoice.number')
+      .execute()
+  );
 }
 
 /** Deposits less what was paid back, on orders without an invoice. */
 async function depositsHeld(context: Context): Promise<number> {
   const row = await context.tx
-    .selectFrom('payment')
-    .select(({ fn }) => fn.sum<number | null>('amount').as('sum'))
-    .where((on) =>
-      on.not(
-        on.exists(
-          on
-            .selectFrom('paper')
-            .select('paper.id')
-            .whereRef('paper.work_order_id', '=', 'payment.work_order_id')
-            .where('paper.kind', '=', 'invoice'),
-        ),
-      ),
-    )
+    .selectFrom('order_balance')
+    .select(({ fn }) => fn.sum<number | null>('owed').as('sum'))
+    .where((on) => on.and([on('invoiced', '=', on.lit(0)), on('owed', '<>', on.lit(0))]))
     .executeTakeFirst();
-  return Number(row?.sum ?? 0);
+  return -Number(row?.sum ?? 0);
 }
 
 /** What came in and went back on the shop's present day, by way. Rounding to coins is no way of paying. */

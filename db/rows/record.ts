@@ -103,3 +103,9 @@ export interface TrailRow {
   before: string;
   hash: string;
 }
+/** Kept by triggers (schema 5), outside the trail. */
+export interface OrderBalanceRow {
+  work_order_id: string;
+  owed: number;
+  invoiced: Bit;
+}

@@ -45,7 +45,8 @@ afterAll(async () => {
   await put();
 });
 
-const keyColumn = (table: keyof Tables) => (table === 'trail' ? 'n' : keyOf(table));
+const keyColumn = (table: keyof Tables) =>
+  table === 'trail' ? 'n' : table === 'order_balance' ? 'work_order_id' : keyOf(table);
 const standing = (table: keyof Tables, column: string, rowid: number) =>
   database.raw.prepare(`SELECT ${column} FROM ${table} WHERE rowid = ?`).pluck().get(rowid) as Value;
 const rowids = (table: keyof Tables) =>

@@ -170,6 +170,7 @@ export const shop = {
   'fault-number-gap': 'a number is missing in its series',
   'fault-paper-sum': 'a paper does not add up again',
   'fault-paper-unreadable': 'a paper cannot be read',
+  'fault-balance-off': 'what is open on an order does not add up again',
   'fault-postings-off': 'the books do not balance',
   'fault-photo-missing': 'a photo’s file is gone',
   'fault-photo-changed': 'a photo’s file is not what was kept',
