@@ -4,6 +4,7 @@ import { baysOfTheDay } from './bays.ts';
 import { carrierSwap } from './carrier-swap.ts';
 import { finishedOrders } from './finished.ts';
 import { SALTMARSH, STOCK, type StockIds } from './garage.ts';
+import { jobBookOfTen } from './job-book.ts';
 import { Story } from './story.ts';
 import { ordersUnderWay } from './under-way.ts';
 import { ordersWaiting } from './waiting.ts';
@@ -32,6 +33,7 @@ export async function playDemo(shop: Shop, end: number, say: (sentence: string) 
       stock[key] = (await story.did('Piet', 'part.add', STOCK[key])).id;
     say(`${Object.keys(stock).length} parts and oils stand in stock.`);
   });
+  jobBookOfTen(story);
   carrierSwap(story, stock);
   finishedOrders(story);
   ordersUnderWay(story);

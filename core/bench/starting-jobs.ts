@@ -55,11 +55,13 @@ export const STARTING_JOBS: readonly Content[] = [
       { do: 'Undertray off; eleven screws counted into a bag' },
       { do: 'Fill plug loosened', plug: 'fill-opened', hold: 'seized: stop, price, ask' },
       {
-        do: 'Drain warm; sample mid-stream to a clean bottle, label read aloud; look at the magnet, photo',
+        do: 'Drain warm; sample mid-stream to a clean bottle, label read aloud; look at the magnet',
         plug: 'drained',
         care: 'oil can be hot: gloves, eyes',
         oneTime: [{ part: 'plug washer', count: 2 }],
         fluidOut: { what: 'gear oil 75W-90', quantity: 1200 },
+        sample: { millilitres: 100, words: 'mid-stream' },
+        photoWanted: true,
       },
       { do: 'Propshaft marked to its flange, off, tied up' },
       {
@@ -90,9 +92,10 @@ export const STARTING_JOBS: readonly Content[] = [
         torque: { what: 'Bearing caps', pattern: 'rows', count: 4, stages: [{ Nm: 40 }, { Nm: 95 }] },
       },
       {
-        do: 'Backlash measured at four places; tooth contact looked at, photo',
+        do: 'Backlash measured at four places; tooth contact looked at',
         hold: 'outside: stop',
-        measure: { what: 'backlash', unit: 'mm', least: 0.13, most: 0.18 },
+        measure: { what: 'backlash', unit: 'mm', least: 0.13, most: 0.18, places: 4 },
+        photoWanted: true,
       },
       { do: 'Cover with a new O-ring', torque: ring('Cover', 10, [12, 24]), oneTime: [{ part: 'O-ring', count: 1 }] },
       {
@@ -101,7 +104,8 @@ export const STARTING_JOBS: readonly Content[] = [
         torque: ring('Propshaft flange', 4, [70]),
       },
       {
-        do: 'Fill on level ground to the lip of the hole; rest ten minutes; top up; plugs with new washers',
+        do: 'Fill on level ground; rest ten minutes; top up; plugs with new washers',
+        level: 'it runs over the lip of the hole',
         torque: { what: 'Drain and fill plugs', pattern: 'free', count: 2, stages: [{ Nm: 35 }] },
         fluidIn: { what: 'gear oil 75W-90', quantity: 1100 },
       },
@@ -145,11 +149,13 @@ export const STARTING_JOBS: readonly Content[] = [
       },
       { do: 'Fill plug loosened', plug: 'fill-opened', hold: 'seized: the desk prices it' },
       {
-        do: 'Drain warm, sample mid-stream, magnet photo',
+        do: 'Drain warm, sample mid-stream, look at the magnet',
         plug: 'drained',
         care: 'oil can be hot: gloves, eyes',
         oneTime: [{ part: 'plug washer', count: 2 }],
         fluidOut: { what: 'gear oil', quantity: 1200 },
+        sample: { millilitres: 100, words: 'mid-stream' },
+        photoWanted: true,
       },
       { do: 'Index marks on the propshaft flange, unbolt, tie up', oneTime: [{ part: 'flange bolt', count: 8 }] },
       {
@@ -217,11 +223,15 @@ export const STARTING_JOBS: readonly Content[] = [
       {
         do: 'Drain warm, sample mid-stream, label read aloud',
         plug: 'drained',
+        care: 'oil can be hot: gloves, eyes',
         oneTime: [{ part: 'plug washer', count: 2 }],
         fluidOut: { what: 'gear oil', quantity: 1200 },
+        sample: { millilitres: 100, words: 'mid-stream' },
       },
+      { do: 'Look at the magnet and into the hole', photoWanted: true },
       {
-        do: 'Drain plug with a new washer; fill to the lip; fill plug',
+        do: 'Drain plug with a new washer; fill; fill plug with a new washer',
+        level: 'it runs over the lip of the hole',
         fluidIn: { what: 'gear oil', quantity: 1200 },
         torque: { what: 'Plugs', pattern: 'free', count: 2, stages: [{ Nm: 35 }] },
       },

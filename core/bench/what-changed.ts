@@ -17,11 +17,16 @@ export interface WhatChanged {
   readonly moved: boolean;
   readonly lines: boolean;
   readonly cautions: boolean;
+  /** Title, car, people, source, what goes with it or comes after. */
+  readonly rest: boolean;
 }
 
 const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 /** A step without its number: moving it does not change it. */
 const text = (step: ComparedJob['steps'][number]): string => JSON.stringify({ ...step, n: 0 });
+
+/** What is compared on its own. */
+const COMPARED: ComparedJob = { bookHours: 0, steps: [], lines: [], cautions: [] };
 
 /** What of the second list is not in the first, and the other way round, each counted as often as it stands there. */
 function apart<T>(before: readonly T[], after: readonly T[], key: (one: T) => string): [T[], T[]] {
@@ -50,5 +55,6 @@ export function whatChanged(before: ComparedJob, after: ComparedJob): WhatChange
     moved: unchanged && !same(before.steps.map(text), after.steps.map(text)),
     lines: !same(before.lines, after.lines),
     cautions: !same(before.cautions, after.cautions),
+    rest: !same({ ...before, ...COMPARED }, { ...after, ...COMPARED }),
   };
 }

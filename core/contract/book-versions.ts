@@ -29,6 +29,8 @@ export const bookVersionsRoom = {
               moved: z.boolean(),
               lines: z.boolean(),
               cautions: z.boolean(),
+              /** Title, car, people, source, what goes with it or comes after. */
+              rest: z.boolean(),
             })
             .nullable(),
         }),

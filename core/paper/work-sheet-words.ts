@@ -21,7 +21,7 @@ export interface WorkSheetWords {
   readonly litresOut: string;
   readonly litresIn: string;
   readonly strokes: (about: number | null) => string;
-  readonly sample: (millilitres: number) => string;
+  readonly sample: (millilitres: number, how: string) => string;
   readonly sampleLabel: string;
   readonly photo: string;
   readonly card: string;
@@ -66,7 +66,7 @@ const ENGLISH: WorkSheetWords = {
   litresOut: 'out, L',
   litresIn: 'in, L',
   strokes: (about) => (about === null ? 'pump strokes' : `pump strokes, about ${about}`),
-  sample: (millilitres) => `Sample, ${millilitres} ml.`,
+  sample: (millilitres, how) => `Sample: ${millilitres} ml${how === '' ? '' : `, ${how}`}.`,
   sampleLabel: 'sample no.',
   photo: 'photo',
   card: 'card given',
@@ -111,7 +111,7 @@ const GERMAN: WorkSheetWords = {
   litresOut: 'heraus, L',
   litresIn: 'hinein, L',
   strokes: (about) => (about === null ? 'Pumpenhübe' : `Pumpenhübe, etwa ${about}`),
-  sample: (millilitres) => `Probe, ${millilitres} ml.`,
+  sample: (millilitres, how) => `Probe: ${millilitres} ml${how === '' ? '' : `, ${how}`}.`,
   sampleLabel: 'Probe Nr.',
   photo: 'Foto',
   card: 'Karte mitgegeben',

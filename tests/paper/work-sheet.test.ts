@@ -31,6 +31,7 @@ describe('the bench copy', () => {
     expect(pages.length).toBeLessThanOrEqual(2);
     for (const part of [
       ...['Bench copy', 'Order 1187, B', 'KTB 4471', 'VIN 9ZCGT6R32GL005187', 'yes on 18 Nov', 'job book version 4'],
+      ...['Figures: invented for practice', 'Sample: 100 ml, mid-stream.', 'sample no.', 'photo', 'card given'],
       ...['61,480 at the door', 'Fill plug before drain plug.', 'Hold: seized: stop, price, ask.'],
       ...['30 N·m 22 lbf·ft', '85 N·m 63 lbf·ft', 'side 2', 'Runa, 3.6', 'Clocks, true times'],
       ...['wrench no. and date it is good to', 'manual rules over this sheet', 'page 1 of 2'],

@@ -50,6 +50,7 @@ function changedWords(changed: Row['changed'], hours: (thousandths: number) => s
       : t('jobBook.hoursChanged', { from: hours(changed.hours.from), to: hours(changed.hours.to) }),
     changed.lines ? t('jobBook.linesChanged') : '',
     changed.cautions ? t('jobBook.cautionsChanged') : '',
+    changed.rest ? t('jobBook.restChanged') : '',
   ].filter((words) => words !== '');
   return said.length === 0 ? t('jobBook.nothingChanged') : said.join(', ');
 }

@@ -195,7 +195,8 @@ export const jobBook = {
   hoursChanged: 'hours {from}, now {to}',
   linesChanged: 'parts and fluids changed',
   cautionsChanged: 'cautions changed',
-  nothingChanged: 'steps, hours and parts as before',
+  restChanged: 'what stands round the steps changed',
+  nothingChanged: 'as before',
   // Goes with, and afterwards.
   goesWith: 'Goes with',
   goesWithAdd: 'Another job that goes with it',

@@ -7,7 +7,16 @@ const job = (steps: readonly string[], more: Partial<ComparedJob> = {}): Compare
   steps: steps.map((words, at) => ({ n: at + 1, do: words })),
   ...more,
 });
-const NOTHING = { hours: null, added: 0, takenOut: 0, changed: 0, moved: false, lines: false, cautions: false };
+const NOTHING = {
+  hours: null,
+  added: 0,
+  takenOut: 0,
+  changed: 0,
+  moved: false,
+  lines: false,
+  cautions: false,
+  rest: false,
+};
 
 test('a version is nothing new against itself', () => {
   expect(whatChanged(job(['lift', 'drain']), job(['lift', 'drain']))).toEqual(NOTHING);
@@ -24,6 +33,12 @@ test('steps added, taken out, said anew, moved; hours, lines and cautions', () =
     ...NOTHING,
     ...{ hours: { from: 1000, to: 1200 }, lines: true, cautions: true },
   });
+});
+
+test('what stands round the steps', () => {
+  const [one, other] = ['a', 'b'].map((title) => ({ ...job(['lift']), title }));
+  if (!one || !other) throw new Error('two versions');
+  expect(whatChanged(one, other)).toEqual({ ...NOTHING, rest: true });
 });
 
 test('what is in one and not in the other is counted once, whatever the versions', () => {

@@ -21,23 +21,23 @@ const TEXT = 44;
 const SIGN = 54;
 const BETWEEN = 10;
 const WRITTEN = 18;
+/** White above and below the words of a step, before it is drawn closer to save a page. */
+const PADDING = 4;
 
 /** Marks blocks of the steps: a page that begins inside them names the columns again. */
 const IN_STEPS: JobMark = { letter: '', title: '', heads: false };
 
 /** The heading over the steps; `first`: with a heavy rule above it. */
-export function stepsHead({ sheet, shaper, width }: SheetSetting, first: boolean): Block {
-  const second = setText(shaper, words(sheet.second), { x: width - SIGN, y: 3, width: SIGN, size: SIZE.small });
-  const by = setText(shaper, words(sheet.doneBy), {
-    x: width - 2 * SIGN - BETWEEN,
-    y: 3,
-    width: SIGN,
-    size: SIZE.small,
+export function stepsHead({ document, sheet, shaper, width }: SheetSetting, first: boolean): Block {
+  const small = { y: 3, width: SIGN, size: SIZE.small };
+  const second = setText(shaper, words(sheet.second), { ...small, x: width - SIGN });
+  const by = setText(shaper, words(sheet.doneBy), { ...small, x: width - 2 * SIGN - BETWEEN });
+  const source = first && document.source !== '' ? `. ${sheet.from(document.source)}` : '';
+  const step = setText(shaper, words(`${sheet.step}${source}`), {
+    ...{ ...small, x: TEXT, width: width - 2 * (SIGN + BETWEEN) - TEXT },
   });
-  const step = setText(shaper, words(sheet.step), { x: TEXT, y: 3, width: 100, size: SIZE.small });
-  return block(17, [...(first ? [rule(0, 0.9, width, 1.8)] : []), ...step.items, ...by.items, ...second.items], {
-    keep: true,
-  });
+  const above = first ? [rule(0, 0.9, width, 1.8)] : [];
+  return block(step.height + 5, [...above, ...step.items, ...by.items, ...second.items], { keep: true });
 }
 
 /** A step: its box and words, who did it and who else, what is written down, and a box a bolt and round. */
@@ -45,22 +45,23 @@ export function stepBlocks(setting: SheetSetting, step: WorkSheetStep): readonly
   const { shaper, width, sheet, document } = setting;
   const signs = width - 2 * SIGN - BETWEEN;
   const room = signs - BETWEEN - TEXT;
+  const pad = PADDING * shaper.openness;
   const text = setText(shaper, stepSpans(step, sheet, document.currency), {
     x: TEXT,
-    y: 5.5,
+    y: pad + 1.5,
     width: room,
     size: SIZE.body,
   });
-  const tall = Math.max(text.height + 8, BOX + 8);
-  const number = oneLine(shaper, words(String(step.n), 'head'), SIZE.job, 22, 16);
+  const tall = Math.max(text.height, BOX) + 2 * pad;
+  const number = oneLine(shaper, words(String(step.n), 'head'), SIZE.job, 22, pad + 12);
   const head = block(
     tall,
     [
       rule(0, 0.28, width, 0.56),
-      ...box(0, 4, step.done !== ''),
+      ...box(0, pad, step.done !== ''),
       number,
       ...text.items,
-      ...signed(setting, step, signs, tall),
+      ...signed(setting, step, signs, tall - pad),
     ],
     { keep: true },
   );
@@ -73,8 +74,7 @@ export function stepBlocks(setting: SheetSetting, step: WorkSheetStep): readonly
 }
 
 /** Who has done it or will, and the second person's word with a line of its own. */
-function signed({ shaper, sheet, width }: SheetSetting, step: WorkSheetStep, x: number, tall: number): readonly Item[] {
-  const foot = tall - 4;
+function signed({ shaper, sheet, width }: SheetSetting, step: WorkSheetStep, x: number, foot: number): readonly Item[] {
   const by =
     step.done === ''
       ? [blank(x, foot, SIGN)]
@@ -101,7 +101,7 @@ function stepSpans(step: WorkSheetStep, sheet: WorkSheetWords, currency: PaperCu
     ...(step.tool === '' ? [] : [plain(sheet.tool(step.tool))]),
     ...step.oneTime.map(({ part, count }) => plain(sheet.fresh(count, part))),
     ...(fluidOut === null ? [] : [plain(sheet.out(fluidOut.what, litres(fluidOut.quantity)))]),
-    ...(sample === null ? [] : [plain(`${sheet.sample(sample.millilitres)} ${sample.words}`.trim())]),
+    ...(sample === null ? [] : [plain(sheet.sample(sample.millilitres, sample.words))]),
     ...(fluidIn === null ? [] : [plain(sheet.into(fluidIn.what, litres(fluidIn.quantity)))]),
     ...(step.level === '' ? [] : [plain(sheet.level(step.level))]),
     ...(measure === null
