@@ -106,6 +106,7 @@ CREATE INDEX import_made_hash ON import_made (row_hash);
 CREATE INDEX import_made_key ON import_made (file_key, made_table) WHERE file_key IS NOT NULL;
 -- what asks whether a customer may go looks here, row by row
 CREATE INDEX customer_joined ON customer (joined_into) WHERE joined_into IS NOT NULL;
+CREATE INDEX customer_invoice_to ON customer (invoice_to) WHERE invoice_to IS NOT NULL;
 CREATE INDEX customer_join_from ON customer_join (from_id);
 CREATE INDEX customer_join_into ON customer_join (into_id);
 CREATE INDEX paper_customer ON paper (customer_id);
