@@ -44,6 +44,7 @@ export const ordersRoom = {
           plate: z.string(),
           car: z.string(),
           customer: z.string(),
+          complaint: z.string(),
           titles: z.array(z.string()),
           gross: seenAmount,
           next: nextMove,

@@ -4,7 +4,7 @@ import { wallToInstant } from '../../core/time/instant.ts';
 import type { Context, Handlers } from '../context.ts';
 import { foldPlate, foldText } from '../fold.ts';
 import { nextOf } from '../order/facts.ts';
-import { loadOrder } from '../order/load.ts';
+import { loadOrders } from '../order/load.ts';
 import { reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 
@@ -111,62 +111,55 @@ export const ordersHandlers: Handlers = {
   },
   'order.page': async ({ filter, from, to, before, most }, context) => {
     let query = filtered(context, filter)
-      .innerJoin('car', 'car.id', 'work_order.car_id')
-      .innerJoin('customer', 'customer.id', 'work_order.customer_id')
-      .select(['work_order.id', 'work_order.number', 'opened_at', 'handed_over_at'])
-      .select(['car.plate', 'car.words', 'customer.name'])
-      .where('work_order.opened_at', '>=', from)
-      .where('work_order.opened_at', '<', to)
-      .orderBy('work_order.opened_at', 'desc')
-      .orderBy('work_order.id', 'desc')
+      .select(['id', 'number', 'opened_at', 'handed_over_at', 'car_id', 'customer_id', 'complaint'])
+      .where('opened_at', '>=', from)
+      .where('opened_at', '<', to)
+      .orderBy('opened_at', 'desc')
+      .orderBy('id', 'desc')
       .limit(most);
     if (before !== null)
       query = query.where((on) =>
-        on.or([
-          on('work_order.opened_at', '<', before.at),
-          on.and([on('work_order.opened_at', '=', before.at), on('work_order.id', '<', before.id)]),
-        ]),
+        on.or([on('opened_at', '<', before.at), on.and([on('opened_at', '=', before.at), on('id', '<', before.id)])]),
       );
     const found = await query.execute();
     const settled = await settledOf(
       context,
       found.flatMap((row) => (row.handed_over_at === null ? [] : [row.id])),
     );
-    const titles = await titlesOf(
+    const others = await standingOf(
       context,
-      found.map((row) => row.id),
+      found.flatMap((row) => (settled.has(row.id) ? [] : [row.id])),
     );
-    const rows: Row[] = [];
-    for (const row of found) {
-      const gross = settled.get(row.id);
-      const standing =
-        gross === undefined
-          ? await standsAt(context, row.id)
-          : {
-              gross: context.seesPrices ? gross : null,
-              next: {
-                ...{ whose: 'nobody' as const, what: 'settled', with: {} },
-                ...{ since: row.handed_over_at ?? row.opened_at, promise: 'none' as const },
-              },
-            };
-      rows.push({
-        ...{ id: row.id, number: row.number, openedAt: row.opened_at, plate: row.plate, car: row.words },
-        ...{ customer: row.name, titles: titles.get(row.id) ?? [], ...standing },
-      });
-    }
+    const names = await namesOf(context, found);
     const last = found.at(-1);
-    return { rows, next: last !== undefined && found.length === most ? { at: last.opened_at, id: last.id } : null };
+    return {
+      rows: found.map((row): Row => {
+        const gross = context.seesPrices ? (settled.get(row.id) ?? null) : null;
+        const since = row.handed_over_at ?? row.opened_at;
+        return {
+          ...{ id: row.id, number: row.number, openedAt: row.opened_at, complaint: row.complaint },
+          ...names(row),
+          ...(others.get(row.id) ?? {
+            gross,
+            next: { whose: 'nobody', what: 'settled', with: {}, since, promise: 'none' },
+          }),
+        };
+      }),
+      next: last !== undefined && found.length === most ? { at: last.opened_at, id: last.id } : null,
+    };
   },
 };
 
-/** Where an order that is not settled stands: its sheet's sum and the next move, from all that is recorded. */
-async function standsAt(context: Context, id: string): Promise<Pick<Row, 'gross' | 'next'>> {
-  const loaded = await loadOrder(context, id);
-  const reckoned = reckonOrder(loaded, settingsOf(context));
-  return {
-    gross: context.seesPrices ? reckoned.totals.gross : null,
-    next: nextOf(loaded, reckoned, context),
-  };
+/** Where orders that are not settled stand: the sheet's sum and the next move, from all that is recorded. */
+async function standingOf(context: Context, ids: readonly string[]): Promise<Map<string, Pick<Row, 'gross' | 'next'>>> {
+  const settings = settingsOf(context);
+  return new Map(
+    (await loadOrders(context, ids)).map((loaded) => {
+      const reckoned = reckonOrder(loaded, settings);
+      const gross = context.seesPrices ? reckoned.totals.gross : null;
+      return [loaded.order.id, { gross, next: nextOf(loaded, reckoned, context) }];
+    }),
+  );
 }
 
 const orNone = (ids: readonly string[]) => (ids.length === 0 ? [''] : ids);
@@ -195,16 +188,31 @@ async function settledOf({ tx }: Context, ids: readonly string[]): Promise<Map<s
   return new Map([...invoiced].filter(([id]) => open.get(id) === 0));
 }
 
-async function titlesOf({ tx }: Context, ids: readonly string[]): Promise<Map<string, string[]>> {
+type Named = Pick<Row, 'plate' | 'car' | 'customer' | 'titles'>;
+
+/** Cars, customers and titles of jobs, each table asked once. */
+async function namesOf(
+  { tx }: Context,
+  orders: readonly { readonly id: string; readonly car_id: string; readonly customer_id: string }[],
+): Promise<(order: (typeof orders)[number]) => Named> {
+  const ids = (of: 'id' | 'car_id' | 'customer_id') => orNone([...new Set(orders.map((order) => order[of]))]);
+  const cars = await tx.selectFrom('car').select(['id', 'plate', 'words']).where('id', 'in', ids('car_id')).execute();
+  const people = await tx.selectFrom('customer').select(['id', 'name']).where('id', 'in', ids('customer_id')).execute();
   const jobs = await tx
     .selectFrom('job')
     .select(['work_order_id', 'title'])
-    .where('work_order_id', 'in', orNone(ids))
+    .where('work_order_id', 'in', ids('id'))
     .where('taken_out', '=', 0)
     .where('moved_to', 'is', null)
     .orderBy('place')
     .execute();
-  const titles = new Map<string, string[]>();
-  for (const job of jobs) titles.set(job.work_order_id, [...(titles.get(job.work_order_id) ?? []), job.title]);
-  return titles;
+  const car = new Map(cars.map((row) => [row.id, row]));
+  const customer = new Map(people.map((row) => [row.id, row.name]));
+  const titles = Map.groupBy(jobs, (job) => job.work_order_id);
+  return (order) => ({
+    plate: car.get(order.car_id)?.plate ?? '',
+    car: car.get(order.car_id)?.words ?? '',
+    customer: customer.get(order.customer_id) ?? '',
+    titles: (titles.get(order.id) ?? []).map((job) => job.title),
+  });
 }

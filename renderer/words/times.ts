@@ -29,6 +29,14 @@ export function weekdayText(at: number, writing: Writing): string {
   return format(writing, { weekday: 'short', day: 'numeric', month: 'short' }).format(at).replace(',', '');
 }
 
+/** A month 'YYYY-MM' as "Mar 2024"; nothing for nothing. */
+export function monthText(month: string, writing: Writing): string {
+  if (month === '') return '';
+  return format({ ...writing, zone: 'UTC' }, { month: 'short', year: 'numeric' }).format(
+    Date.parse(`${month}-15T00:00Z`),
+  );
+}
+
 /** "Wednesday" and "18 November, 10:42", as the top line says it. */
 export function longDay(at: number, writing: Writing): { weekday: string; rest: string } {
   const day = format(writing, { day: 'numeric', month: 'long' }).format(at);

@@ -56,24 +56,29 @@ export class Garage {
   }
 
   /** Calls as somebody; throws when the answer is an error. */
-  did<N extends OperationName>(as: PersonName, operation: N, input: InputOf<N>): Promise<OutputOf<N>> {
-    return call(this.door, this.personId(as), operation, input);
+  did<N extends OperationName>(as: PersonName, operation: N, input: InputOf<N>, at?: number): Promise<OutputOf<N>> {
+    return call(this.door, this.personId(as), operation, input, at);
   }
 
   order(id: string): Promise<OutputOf<'order.get'>> {
     return this.did('Odile', 'order.get', { id });
   }
 
-  /** Ilse Vandermeer's Corvane R, booked in and here with 42,180 km. */
-  async booked(change: Partial<InputOf<'order.book'>> = {}): Promise<string> {
-    const { id } = await this.did('Odile', 'order.book', {
-      customer: { add: { name: 'Ilse Vandermeer', phone: '555-0142', email: 'ilse@vandermeer.example' } },
-      car: { add: { plate: 'KTB 4471', words: 'Corvane R', year: 2016, unit: 'km' } },
-      complaint: 'It whines from the back.',
-      mileage: 42_180,
-      here: true,
-      ...change,
-    });
+  /** Ilse Vandermeer's Corvane R, booked in and here with 42,180 km; now, or at an instant. */
+  async booked(change: Partial<InputOf<'order.book'>> = {}, at?: number): Promise<string> {
+    const { id } = await this.did(
+      'Odile',
+      'order.book',
+      {
+        customer: { add: { name: 'Ilse Vandermeer', phone: '555-0142', email: 'ilse@vandermeer.example' } },
+        car: { add: { plate: 'KTB 4471', words: 'Corvane R', year: 2016, unit: 'km' } },
+        complaint: 'It whines from the back.',
+        mileage: 42_180,
+        here: true,
+        ...change,
+      },
+      at,
+    );
     return id;
   }
 
@@ -101,8 +106,9 @@ async function call<N extends OperationName>(
   personId: string | null,
   operation: N,
   input: InputOf<N>,
+  at?: number,
 ): Promise<OutputOf<N>> {
-  const answer = await door.shop.call(operation, input, { personId, device: 'test' });
+  const answer = await door.shop.call(operation, input, { personId, device: 'test' }, at === undefined ? {} : { at });
   if (!answer.ok) throw new Error(`${operation}: ${JSON.stringify(answer.error)}`);
   return answer.output as OutputOf<N>;
 }

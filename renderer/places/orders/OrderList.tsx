@@ -1,31 +1,45 @@
-import { useDeferredValue, useRef, useState } from 'react';
+import { useDeferredValue, useMemo, useRef, useState } from 'react';
 import { useKey } from '../../frame/keys.ts';
 import { Page } from '../../frame/Page.tsx';
 import { goTo } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
+import { Empty } from '../../parts/Empty.tsx';
+import { Loading } from '../../parts/Loading.tsx';
+import { NotSaved } from '../../parts/Notice.tsx';
+import { useWriting } from '../../state/shop.ts';
+import { useAsk } from '../../state/use-ask.ts';
 import { t } from '../../words/t.ts';
-import { OrderRows } from './OrderRows.tsx';
+import { monthText } from '../../words/times.ts';
+import { FilterSentence } from './FilterSentence.tsx';
+import { MonthBar } from './MonthBar.tsx';
+import { monthsOf } from './months.ts';
+import type { OrderFilter, Week } from './OrderWeek.tsx';
+import { OrderWeeks } from './OrderWeeks.tsx';
+import { SaveOrders } from './SaveOrders.tsx';
+import { useRange } from './use-range.ts';
 import './orders.css';
 
-const WHICH = ['open', 'unpaid', 'all'] as const;
-type Which = (typeof WHICH)[number];
 const WEEK = 7 * 86_400_000;
+const NONE: readonly Week[] = [];
 
 /** Every order, newest first, under one sentence that says which; rows by the arrow keys, a peek with Space. */
 export function OrderList() {
-  const [which, setWhich] = useState<Which>('open');
-  const [text, setText] = useState('');
-  const asked = useDeferredValue(text.trim());
+  const writing = useWriting();
+  const [typed, setTyped] = useState<OrderFilter>({ which: 'open', year: null, text: '' });
+  const text = useDeferredValue(typed.text.trim());
+  const { which, year } = typed;
+  const filter = useMemo(() => ({ which, year, text }), [which, year, text]);
+  const { data, error, loading } = useAsk('order.weeks', { filter });
+  const weeks = data?.weeks ?? NONE;
+  const months = useMemo(() => monthsOf(weeks, writing.zone), [weeks, writing.zone]);
   const list = useRef<HTMLDivElement>(null);
-  const filter = useRef<HTMLSelectElement>(null);
-  /** Where each further piece of the list begins. */
-  const [older, setOlder] = useState<readonly number[]>([]);
+  const range = useRange(list, weeks);
 
   const rowsOf = () => [...(list.current?.querySelectorAll<HTMLAnchorElement>('a.order-row') ?? [])];
   const step = (by: number) => {
     const rows = rowsOf();
     const at = rows.findIndex((row) => row.matches(':focus'));
-    rows[at < 0 ? 0 : (at + by + rows.length) % rows.length]?.focus();
+    rows[at < 0 ? 0 : Math.min(rows.length - 1, Math.max(0, at + by))]?.focus();
   };
   const weekOn = () => {
     const rows = rowsOf();
@@ -33,22 +47,29 @@ export function OrderList() {
     const from = Number(here?.dataset.at ?? 0) - WEEK;
     (rows.find((row) => Number(row.dataset.at) <= from) ?? rows.at(-1))?.focus();
   };
+  const goToWeek = (week: number) => list.current?.querySelector(`[data-week="${week}"]`)?.scrollIntoView();
   useKey('ArrowDown', () => step(1));
   useKey('ArrowUp', () => step(-1));
   useKey('PageDown', weekOn);
-  useKey('F', () => filter.current?.focus());
-  const begin = (change: () => void) => {
-    change();
-    setOlder([]);
-  };
 
   return (
     <Page
       title={t('orders.title')}
+      words={
+        data === undefined || data.first === null
+          ? undefined
+          : t('orders.since', {
+              ...{ n: data.total, open: data.open },
+              month: monthText(new Date(data.first).toISOString().slice(0, 7), writing),
+            })
+      }
       actions={
-        <Button kind="go" keys="N" onClick={() => goTo('today', 'book')}>
-          {t('orders.book')}
-        </Button>
+        <>
+          <SaveOrders filter={filter} weeks={weeks} total={data?.total ?? 0} />
+          <Button kind="go" keys="N" onClick={() => goTo('today', 'book')}>
+            {t('orders.book')}
+          </Button>
+        </>
       }
       foot={
         <p className="orders-keys">
@@ -57,45 +78,34 @@ export function OrderList() {
               <kbd>{t(`orders.key-${key}`)}</kbd> {t(`orders.does-${key}`)}
             </span>
           ))}
+          {range === null || weeks.length === 0 ? null : (
+            <span className="orders-range">
+              {t('orders.range', { first: range.first, last: range.last, total: data?.total ?? 0 })}
+            </span>
+          )}
         </p>
       }
     >
-      <search className="orders-filter">
-        {t('orders.show')}{' '}
-        <select
-          ref={filter}
-          aria-label={t('orders.which')}
-          value={which}
-          onChange={(event) => begin(() => setWhich(WHICH.find((one) => one === event.target.value) ?? 'all'))}
-        >
-          {WHICH.map((one) => (
-            <option key={one} value={one}>
-              {t(`orders.${one}`)}
-            </option>
-          ))}
-        </select>{' '}
-        {t('orders.thatHold')}{' '}
-        <input
-          aria-label={t('orders.text')}
-          placeholder={t('orders.anyWords')}
-          maxLength={60}
-          value={text}
-          onChange={(event) => begin(() => setText(event.target.value))}
-        />
-        {t('orders.newestFirst')}
-      </search>
-      <div ref={list}>
-        {[null, ...older].map((before, at) => (
-          <OrderRows
-            key={before ?? 'newest'}
-            which={which}
-            text={asked}
-            before={before}
-            first={at === 0}
-            last={at === older.length}
-            onOlder={(next) => setOlder([...older, next])}
+      <FilterSentence filter={typed} first={data?.first ?? null} onChange={(part) => setTyped({ ...typed, ...part })} />
+      {data === undefined ? <NotSaved error={error} /> : null}
+      {loading ? <Loading rows={8} /> : null}
+      {data !== undefined && weeks.length === 0 ? (
+        <Empty>{t(text === '' ? `orders.none-${which}` : 'orders.noneHold', { text })}</Empty>
+      ) : null}
+      <div className="orders-body">
+        <div ref={list}>
+          <OrderWeeks filter={filter} weeks={weeks} />
+        </div>
+        {months.length < 3 ? null : (
+          <MonthBar
+            months={months}
+            at={Math.max(
+              0,
+              months.findIndex((month) => month.week <= (range?.week ?? Number.POSITIVE_INFINITY)),
+            )}
+            onGo={(month) => goToWeek(month.week)}
           />
-        ))}
+        )}
       </div>
     </Page>
   );
