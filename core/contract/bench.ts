@@ -107,10 +107,16 @@ export const benchRoom = {
       jobId: id.nullable(),
       kind: z.enum(['work', 'break']).default('work'),
       personId: id.nullable().default(null),
+      /** When it was tapped, where the shop was out of reach then: not to come, nor before the person's last entry ended. */
+      at: instant.nullable().default(null),
     }),
     z.strictObject({ closed: id.nullable() }),
   ),
-  'clock.off': act('crew', z.strictObject({ personId: id.nullable().default(null) }), z.strictObject({ closed: id })),
+  'clock.off': act(
+    'crew',
+    z.strictObject({ personId: id.nullable().default(null), at: instant.nullable().default(null) }),
+    z.strictObject({ closed: id }),
+  ),
   /** Sets a running clock aside as forgotten: it counts nothing and holds the close-out until corrected. */
   'clock.forgotten': act('crew', z.strictObject({ personId: id }), z.strictObject({ id })),
   /** A new entry with a reason that takes the place of an old one; the old stays. */

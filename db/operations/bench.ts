@@ -12,6 +12,23 @@ function whose(context: Context, personId: string | null): string {
   return personId;
 }
 
+/** When a clock was tapped: now, or earlier where the shop was out of reach; entries of one person never overlap. */
+async function tappedAt(context: Context, personId: string, at: number | null): Promise<number> {
+  if (at === null) return context.now;
+  if (at > context.now) throw badInput('at', 'in-the-future');
+  const last = await context.tx
+    .selectFrom('clock_entry')
+    .select('off_at')
+    .where('person_id', '=', personId)
+    .where('off_at', 'is not', null)
+    .orderBy('off_at', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  const ended = last?.off_at ?? null;
+  if (ended !== null && at < ended) throw held([{ what: 'clock-before-last', with: { on: ended } }]);
+  return at;
+}
+
 /** Turns a running clock into an entry that never changes. off null: forgotten, counts nothing. */
 async function close(context: Context, personId: string, off: number | null, why: string): Promise<string | null> {
   const running = await context.tx
@@ -39,7 +56,7 @@ async function close(context: Context, personId: string, off: number | null, why
 }
 
 export const benchHandlers: Handlers = {
-  'clock.on': async ({ jobId, kind, personId }, context) => {
+  'clock.on': async ({ jobId, kind, personId, at }, context) => {
     const person = whose(context, personId);
     const row = await context.tx
       .selectFrom('person')
@@ -52,12 +69,14 @@ export const benchHandlers: Handlers = {
       if (jobId === null) throw badInput('jobId', 'needed-for-work');
       await heldUnlessCovered(context, jobId);
     }
-    const closed = await close(context, person, context.now, '');
-    await context.write.insert('clock_open', { person_id: person, job_id: jobId, kind, on_at: context.now });
+    const tapped = await tappedAt(context, person, at);
+    const closed = await close(context, person, tapped, '');
+    await context.write.insert('clock_open', { person_id: person, job_id: jobId, kind, on_at: tapped });
     return { closed };
   },
-  'clock.off': async ({ personId }, context) => {
-    const closed = await close(context, whose(context, personId), context.now, '');
+  'clock.off': async ({ personId, at }, context) => {
+    const person = whose(context, personId);
+    const closed = await close(context, person, await tappedAt(context, person, at), '');
     if (closed === null) throw held([{ what: 'no-clock-running', with: {} }]);
     return { closed };
   },

@@ -26,7 +26,7 @@ interface Taps {
 export const useTaps = create<Taps>(() => ({ taps: [], away: false }));
 
 /** Operations that can say when the thing was done. */
-const TIMED: ReadonlySet<OperationName> = new Set<OperationName>(['torque.make', 'step.tick', 'testDrive.record']);
+const TIMED: ReadonlySet<OperationName> = new Set<OperationName>(['torque.make', 'step.tick', 'clock.on', 'clock.off']);
 /** Sent later than this, it says when it was tapped, in milliseconds. */
 const LATE = 60_000;
 /** Between two tries while nobody answers, in milliseconds. */
