@@ -8,6 +8,7 @@ import { closeOutRoom } from './close-out.ts';
 import { customerRoom } from './customer.ts';
 import { deskRoom } from './desk.ts';
 import { exportRoom } from './export.ts';
+import { dropOffRoom } from './drop-off.ts';
 import { fluidRoom } from './fluid.ts';
 import { importRoom } from './import.ts';
 import { markRoom } from './mark.ts';
@@ -34,6 +35,7 @@ export const operations = {
   ...sheetRoom,
   ...bookingRoom,
   ...customerRoom,
+  ...dropOffRoom,
   ...markRoom,
   ...ordersRoom,
   ...exportRoom,

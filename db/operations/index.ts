@@ -12,6 +12,7 @@ import { customerHandlers } from './customer.ts';
 import { customerJoinHandlers } from './customer-join.ts';
 import { deskHandlers } from './desk.ts';
 import { exportHandlers } from './export.ts';
+import { dropOffHandlers } from './drop-off.ts';
 import { findHandlers } from './find.ts';
 import { findingHandlers } from './finding.ts';
 import { fluidHandlers } from './fluid.ts';
@@ -62,6 +63,7 @@ export const handlers: Handlers = {
   ...ordersHandlers,
   ...exportHandlers,
   ...importHandlers,
+  ...dropOffHandlers,
   ...markHandlers,
   ...messageHandlers,
   ...keysAndStorageHandlers,
