@@ -108,6 +108,7 @@ export async function remindOfDeclined(
   jobId: string,
   again: { readonly on: string; readonly distance: number | null } | null,
 ): Promise<void> {
+  if (loaded.order.counter_sale === 1) return;
   const { tx, write } = context;
   if (again) {
     const words = loaded.jobs.find((job) => job.id === jobId)?.title ?? '';

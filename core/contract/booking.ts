@@ -93,7 +93,10 @@ export const bookingRoom = {
       days: z.array(z.strictObject({ day: civilDate, hours: z.int() })),
     }),
   ),
-  /** What can still be promised, day by day: present hours x planned share, less what is booked. Thousandths of an hour. */
+  /**
+   * What can still be promised, day by day: present hours x planned share, less what is booked. A bay that is kept takes
+   * hours of work only where somebody of the garage is to do it. Thousandths of an hour.
+   */
   'booking.capacity': ask(
     'crew',
     z.strictObject(days),

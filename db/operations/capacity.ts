@@ -84,15 +84,16 @@ export const capacityHandlers: Handlers = {
           };
         });
         const present = there.map((one) => one.present);
-        // Work in a bay that is the shop's own takes mechanics' hours as a car does.
-        const load = { present, shareBp: settings.plannedShareBp, booked: mine.map((row) => row.hours) };
+        // A bay that is kept takes hours of work only where somebody of the garage is to do it.
+        const worked = mine.filter((row) => 'orderId' in row || row.personId !== null);
+        const load = { present, shareBp: settings.plannedShareBp, booked: worked.map((row) => row.hours) };
         const open = openHours(settings, day);
         return {
           day,
           working: open > 0,
           present: present.reduce((sum, hours) => sum + hours, 0),
           planned: hoursFree({ ...load, booked: [] }),
-          booked: hoursOf(mine),
+          booked: hoursOf(worked),
           free: hoursFree(load),
           people: there,
           bays: bays.map((bay) => {

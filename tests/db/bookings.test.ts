@@ -125,6 +125,19 @@ describe('bookings of the shop’s own', () => {
     expect((await garage.did('Odile', 'care.verify', {})).sound).toBe(true);
   });
 
+  test('a bay kept for an outside examiner takes no hours of work, one for a mechanic does', async () => {
+    const internal = { bayId, day: DAY, from: '08:00', hours: 2000, words: 'Lift examination' };
+    const kept = await garage.did('Desk', 'booking.addInternal', { booking: internal });
+    expect(await capacity()).toMatchObject({
+      booked: 0,
+      free: 13_600,
+      bays: [{ open: 9500, booked: 2000, free: 7500 }],
+    });
+    const ours = { ...internal, personId: person('Piet') };
+    await garage.did('Desk', 'booking.changeInternal', { id: kept.id, revision: 1, booking: ours });
+    expect(await capacity()).toMatchObject({ booked: 2000, free: 11_600 });
+  });
+
   test('one person in two bays at once is told', async () => {
     const { revision, bays } = await garage.did('Odile', 'shop.get', {});
     const more = [...bays.map(({ id, name, words }) => ({ id, name, words })), { id: null, name: 'Bay 2', words: '' }];
