@@ -11,7 +11,7 @@ export function finishedOrders(story: Story): void {
 }
 
 /** One job, agreed to, worked and invoiced on the n-th working day before the last. Returns the visit's invoice to pay. */
-function oneDayJob(
+export function oneDayJob(
   story: Story,
   n: number,
   input: Parameters<Visit['book']>[0],

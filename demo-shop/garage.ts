@@ -50,7 +50,7 @@ export const SALTMARSH: SetUp = {
     followUpDistance: 1200,
     warranty: 'Work and parts are warranted for 12 months or 12,000 miles, whichever comes first.',
     notices: ['Replaced parts are shown or returned when asked for before the work.'],
-    firstNumbers: { order: 1170, quote: 288, invoice: 1152, creditNote: 20, receipt: 640 },
+    firstNumbers: { order: 1151, quote: 269, invoice: 1133, creditNote: 20, receipt: 621 },
     planOpens: '08:00',
     planCloses: '17:30',
   },

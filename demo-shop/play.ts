@@ -2,9 +2,11 @@ import type { OutputOf } from '../core/contract/index.ts';
 import type { Shop } from '../electron/dispatch.ts';
 import { baysOfTheDay } from './bays.ts';
 import { carrierSwap } from './carrier-swap.ts';
+import { earlierWeeks } from './earlier-weeks.ts';
 import { finishedOrders } from './finished.ts';
 import { SALTMARSH, STOCK, type StockIds } from './garage.ts';
 import { jobBookOfTen } from './job-book.ts';
+import { bringOldBooksIn } from './old-books.ts';
 import { Story } from './story.ts';
 import { ordersUnderWay } from './under-way.ts';
 import { ordersWaiting } from './waiting.ts';
@@ -17,29 +19,31 @@ export interface Played {
 }
 
 /**
- * Plays two weeks of Saltmarsh Motor Works into an empty practice shop, through its operations alone, so that they end
+ * Plays six weeks of Saltmarsh Motor Works into an empty practice shop, through its operations alone, so that they end
  * at `end` (epoch milliseconds). Throws with the shop's refusal when an operation is not taken.
  */
 export async function playDemo(shop: Shop, end: number, say: (sentence: string) => void): Promise<Played> {
   const story = new Story(shop, end);
   const stock: StockIds = { bolt: '', washer: '', ring: '', gearOil: '', engineOil: '' };
-  story.scene(story.day(10, '07:00'), async () => {
+  story.scene(story.day(30, '07:00'), async () => {
     const { people } = await story.did(null, 'shop.setUp', SALTMARSH);
     story.know(people);
     say(`${SALTMARSH.settings.name} is set up, ${people.length} people.`);
   });
-  story.scene(story.day(10, '07:30'), async () => {
+  story.scene(story.day(30, '07:30'), async () => {
     for (const key of Object.keys(stock) as (keyof StockIds)[])
       stock[key] = (await story.did('Piet', 'part.add', STOCK[key])).id;
     say(`${Object.keys(stock).length} parts and oils stand in stock.`);
   });
+  bringOldBooksIn(story, say);
   jobBookOfTen(story);
+  earlierWeeks(story);
   carrierSwap(story, stock);
   finishedOrders(story);
   ordersUnderWay(story);
   ordersWaiting(story);
   baysOfTheDay(story);
-  for (let n = 10; n > 0; n -= 1)
+  for (let n = 30; n > 0; n -= n > 10 ? 5 : 1)
     story.scene(story.day(n, '17:45'), async () => {
       const { rows } = await story.did('Piet', 'order.list', { which: 'open' });
       say(`${new Date(story.day(n, '17:45')).toISOString().slice(0, 10)}: open orders in the evening: ${rows.length}.`);

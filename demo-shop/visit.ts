@@ -40,12 +40,29 @@ export class Visit {
   }
 
   async book(input: InputOf<'order.book'>, by: PersonName = 'Piet'): Promise<void> {
-    const { id } = await this.#story.did(by, 'order.book', input);
+    const { id } = await this.#story.did(by, 'order.book', await this.#known(input, by));
     this.#id = id;
     if (!('add' in input.customer)) return;
     const { name, phone = '', mayYes = [] } = input.customer.add;
     const [named] = mayYes;
     this.#who = named ? { name: named.name, role: 'named', phone } : { name, role: 'customer', phone };
+  }
+
+  /** A car that is here already comes as itself, its owner too; what is told of them now is written down with them. */
+  async #known(input: InputOf<'order.book'>, by: PersonName): Promise<InputOf<'order.book'>> {
+    if (!('add' in input.customer) || !('add' in input.car)) return input;
+    const { plate = '', vin = '' } = input.car.add;
+    const { rows } = await this.#story.did(by, 'car.list', { text: plate });
+    const known = rows.find((row) => row.plate === plate);
+    if (known === undefined) return input;
+    const { owner, revision } = await this.#story.did(by, 'car.get', { id: known.id });
+    if (owner === null) return input;
+    if (vin !== '') await this.#story.did(by, 'car.change', { id: known.id, revision, change: { vin } });
+    const customer = await this.#story.did(by, 'customer.get', { id: owner.id });
+    const { add } = input.customer;
+    if (Object.keys(add).length > 2)
+      await this.#story.did(by, 'customer.change', { id: owner.id, revision: customer.revision, change: add });
+    return { ...input, customer: { id: owner.id }, car: { id: known.id } };
   }
 
   whole(): Promise<OutputOf<'order.get'>> {

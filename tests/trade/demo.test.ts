@@ -30,8 +30,8 @@ describe.each(ENDS)('the demo garage, ending on %s', (_when, end) => {
     rmSync(folder, { recursive: true, force: true });
   });
 
-  test('at least twelve orders, each next move among them', () => {
-    expect(played.orders.length).toBeGreaterThanOrEqual(12);
+  test('at least forty orders, each next move among them', () => {
+    expect(played.orders.length).toBeGreaterThanOrEqual(40);
     const moves = new Set(played.orders.map((order) => order.next.what));
     expect([...moves].sort()).toEqual(
       [
@@ -43,11 +43,11 @@ describe.each(ENDS)('the demo garage, ending on %s', (_when, end) => {
     );
   });
 
-  test('two weeks, and nothing after the end', () => {
+  test('six weeks, and nothing after the end', () => {
     const opened = played.orders.map((order) => order.openedAt);
     const first = Math.min(...opened);
-    // Ten working days reach from a Monday morning to the Friday of the week after, at the least.
-    expect(end - first).toBeGreaterThanOrEqual(11 * 86_400_000);
+    // The shop opens thirty working days before the last; its first car comes the day after.
+    expect(end - first).toBeGreaterThanOrEqual(38 * 86_400_000);
     expect(Math.max(...opened)).toBeLessThanOrEqual(end);
     // Numbers run as time does.
     const byNumber = played.orders.toSorted((a, b) => a.number - b.number).map((order) => order.openedAt);
@@ -71,6 +71,26 @@ describe.each(ENDS)('the demo garage, ending on %s', (_when, end) => {
     const parts = 184_000 + 12 * 485 + 2 * 210 + 2 * 390 + 2 * 1875 + 640 + 3465;
     expect(order?.sums?.gross).toBe(7 * 12_800 + 4200 + Math.round((parts + 35_000) * 1.0625));
     expect(order?.balance).toBe(0);
+  });
+
+  test('people come back whose years stand in the old books', async () => {
+    const runa = await open.shop.enter('Runa', 'runa-4127');
+    const personId = runa.ok ? (runa.output as { personId: string }).personId : null;
+    const ask = async (operation: string, input: unknown) => {
+      const answer = await open.shop.call(operation, input, { personId, device: 'test' });
+      if (!answer.ok) throw new Error(JSON.stringify(answer.error));
+      return answer.output;
+    };
+    const { runs } = (await ask('import.list', {})) as OutputOf<'import.list'>;
+    expect(runs).toHaveLength(1);
+    expect(runs[0]?.counts).toMatchObject({ customers: 19, cars: 21, bad: 0 });
+    expect(runs[0]?.counts.visits).toBeGreaterThan(100);
+    // Each plate is one car, each of these people one customer, whatever came when.
+    const cars = (await ask('car.list', { most: 200 })) as OutputOf<'car.list'>;
+    const plates = cars.rows.map((row) => row.plate);
+    expect(new Set(plates).size).toBe(plates.length);
+    const { rows } = (await ask('customer.list', { text: 'Ilse Vandermeer' })) as OutputOf<'customer.list'>;
+    expect(rows).toHaveLength(1);
   });
 
   test('the shop agrees with itself, and every paper is a PDF in its folder', () => {
