@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { HandOver } from '../papers/HandOver.tsx';
 import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { DropOffSlip } from '../places/book-in/DropOffSlip.tsx';
 import { MoveBooking } from '../places/orders/MoveBooking.tsx';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
@@ -19,6 +20,7 @@ export function OrderActs({ order }: { readonly order: Order }) {
     <section aria-label={t('sheet.comesGoes')}>
       <h3>{t('sheet.comesGoes')}</h3>
       <MoveBooking order={order} />
+      <DropOffSlip orderId={id} />
       {order.arrivedAt === null && order.cancelledAt === null ? <Arrive order={order} /> : null}
       {order.handedOverAt !== null || goes ? (
         <HandOver order={order} />

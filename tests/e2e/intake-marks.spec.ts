@@ -50,11 +50,11 @@ test('marks are drawn by mouse and by keys, photographed, and looked at again at
   await second.press('ArrowRight');
   await second.press('ArrowUp');
   await page.getByRole('textbox', { name: t('intake.markWords', { n: 2 }) }).fill('');
-  await page.getByRole('button', { name: t('intake.go') }).click();
+  await page.getByRole('button', { name: t('intake.go'), exact: true }).click();
   await expect(page.getByText(t('intake.markNeedsWords'))).toBeVisible();
   await expectAxeClean(page, 'a mark without words');
   await page.getByRole('textbox', { name: t('intake.markWords', { n: 2 }) }).fill('Dent, door');
-  await page.getByRole('button', { name: t('intake.go') }).click();
+  await page.getByRole('button', { name: t('intake.go'), exact: true }).click();
   await expect(sheetOf(page)).toContainText('The wing.');
 
   const one = await garage.order(orderOf(page));
@@ -75,7 +75,7 @@ test('marks are drawn by mouse and by keys, photographed, and looked at again at
   await page.keyboard.press('Escape');
   await page.getByLabel(t('intake.stillSo', { mark: 'Scratch, front wing, 10 cm' })).check();
   await page.getByLabel(t('intake.gone', { mark: 'Dent, door' })).check();
-  await page.getByRole('button', { name: t('intake.go') }).click();
+  await page.getByRole('button', { name: t('intake.go'), exact: true }).click();
   await expect(sheetOf(page)).toContainText('The yearly service.');
   const two = await garage.order(orderOf(page));
   expect(two.door.marks).toEqual(['Scratch, front wing, 10 cm']);
@@ -93,15 +93,24 @@ test('a car left at night: nobody signs, and a yes to look comes by phone only',
   await expect(page.getByText(t('intake.nightUnsigned'))).toBeVisible();
   await field(page, t('intake.look')).fill('180');
   await choose(page, t('intake.lookWay'), t('intake.lookPerson'));
-  await page.getByRole('button', { name: t('intake.go') }).click();
+  await page.getByRole('button', { name: t('intake.go'), exact: true }).click();
   await expect(page.getByText(t('intake.nightLook'))).toBeVisible();
   await choose(page, t('intake.lookWay'), t('intake.lookPhone'));
-  await page.getByRole('button', { name: t('intake.go') }).click();
+  const [slip] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: t('intake.goSlip') }).click(),
+  ]);
+  expect(slip.suggestedFilename()).toMatch(/^Drop-off slip \d+\.pdf$/);
   await expect(sheetOf(page)).toContainText('Key in the box.');
   const order = await garage.order(orderOf(page));
   expect(order.door).toMatchObject({ nightDrop: true, strokes: null });
   expect(order.arrivedAt).not.toBeNull();
   expect(order.decisions).toMatchObject([{ way: 'phone', ceiling: 18_000 }]);
+  const [again] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: t('intake.slip') }).click(),
+  ]);
+  expect(again.suggestedFilename()).toBe(slip.suggestedFilename());
 });
 
 test('a day without the hours says so while it is booked', async ({ garage, page }) => {
@@ -114,7 +123,7 @@ test('a day without the hours says so while it is booked', async ({ garage, page
   await page.getByLabel(t('intake.hours'), { exact: true }).fill('14');
   await expect(page.getByText(t('plan.noRoom', { free: '13.6', hours: '14' }))).toBeVisible();
   await page.getByLabel(t('intake.by')).selectOption('Runa');
-  await page.getByRole('button', { name: t('intake.go') }).click();
+  await page.getByRole('button', { name: t('intake.go'), exact: true }).click();
   await expect(sheetOf(page)).toContainText('The big one.');
   const { booking } = await garage.order(orderOf(page));
   const day = booking?.day ?? '';

@@ -62,3 +62,60 @@ test('a known customer, whose car shows less than last time, without the mouse',
   await expect(sheetOf(page)).toContainText('12,000');
   keys.report('a known car booked in', 56);
 });
+
+test('all that is asked at the door of a known customer, without the mouse: under two minutes of typing', async ({
+  garage,
+  page,
+}) => {
+  const first = await garage.booked();
+  const old = { view: 'left' as const, x: 300, y: 500, words: 'Scratch, door' };
+  await garage.did('Odile', 'mark.walkRound', { orderId: first, outline: 'coupe', add: [old] });
+  const keys = new Keys(page);
+  await keys.enter(garage);
+  const before = keys.count;
+  const began = Date.now();
+  await keys.press('n');
+  await keys.type('5550142');
+  await keys.to(page.getByRole('group', { name: t('intake.known') }).getByRole('button', { name: /Vandermeer/ }));
+  await keys.press('Enter');
+  await expect(field(page, t('intake.name'))).toHaveValue('Ilse Vandermeer');
+  await keys.to(field(page, t('intake.mileage', { unit: t('intake.km') })));
+  await keys.type('44750');
+  await keys.to(field(page, t('intake.complaint')));
+  await keys.type('Clunks when I take up the drive.');
+  await keys.choose(page, t('intake.shape'), t('intake.shape-coupe'));
+  await keys.to(page.getByRole('button', { name: t('intake.addMark') }));
+  await keys.press('Enter');
+  await expect(page.getByRole('button', { name: /^Mark 2/ })).toBeFocused();
+  await keys.press('ArrowRight', 'ArrowRight', 'ArrowUp');
+  await keys.to(page.getByRole('button', { name: t('intake.allStillSo') }));
+  await keys.press('Enter');
+  await keys.to(page.getByRole('textbox', { name: t('intake.markWords', { n: 2 }) }));
+  await keys.type(', 4 cm');
+  await keys.to(field(page, t('intake.keys')));
+  await keys.type('1');
+  await keys.to(field(page, t('intake.keysWhere')));
+  await keys.type('hook 7');
+  await keys.to(field(page, t('intake.wheelLock')));
+  await keys.type('glove box');
+  await keys.choose(page, t('intake.fuel'), t('intake.half'));
+  await keys.to(field(page, t('intake.valuables')));
+  await keys.type('child seat');
+  await keys.to(field(page, t('intake.look')));
+  await keys.type('180');
+  await keys.press('Control+Enter');
+  await expect(sheetOf(page)).toContainText('Clunks when I take up the drive.');
+  const pressed = keys.count - before;
+  console.log(`a known customer, all that is asked: ${pressed} keystrokes, ${Date.now() - began} ms by the machine`);
+  // Two and a half keystrokes a second are a slow typist: two minutes of them.
+  expect(pressed).toBeLessThanOrEqual(300);
+
+  const order = await garage.order(page.url().split('/').at(-1) ?? '');
+  expect(order).toMatchObject({
+    mileageIn: 44_750,
+    door: { keys: 1, keysWhere: 'hook 7', wheelLockKey: 'glove box', valuables: 'child seat' },
+    decisions: [{ ceiling: 18_000 }],
+  });
+  expect(order.door.marks[0]).toBe('Scratch, door');
+  expect((await garage.did('Odile', 'mark.list', { carId: order.car.id })).rows).toHaveLength(2);
+});

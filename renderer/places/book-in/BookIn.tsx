@@ -10,6 +10,7 @@ import { t } from '../../words/t.ts';
 import { AgreedRow } from './AgreedRow.tsx';
 import { CarRow } from './CarRow.tsx';
 import { DoorRow } from './DoorRow.tsx';
+import { saveSlip } from './DropOffSlip.tsx';
 import { type Draft, emptyDraft, errorsOf } from './draft.ts';
 import { knownCar, knownCustomer } from './known.ts';
 import { readBack } from './read-back.ts';
@@ -54,7 +55,7 @@ export function BookIn({ with: [kind, id] = [] }: Props) {
     ...(doubted && draft.doubt === 'none' ? { doubt: t('intake.doubtNeeded') } : {}),
   };
 
-  const go = async () => {
+  const go = async (withSlip = false) => {
     setTried(true);
     if (book.busy) return;
     if (Object.keys(errorsOf(draft, writing)).length > 0) {
@@ -62,7 +63,10 @@ export function BookIn({ with: [kind, id] = [] }: Props) {
       return;
     }
     const orderId = await book.run(draft);
-    if (orderId !== null) goTo('orders', orderId);
+    if (orderId === null) return;
+    // The order itself stands: a slip that could not be made is asked for there again.
+    if (withSlip) await saveSlip(orderId);
+    goTo('orders', orderId);
   };
   useKey('Ctrl+Enter', () => void go());
   const wrongField = refused !== null;
@@ -119,6 +123,9 @@ export function BookIn({ with: [kind, id] = [] }: Props) {
               <br />
               <span className="ink-2">{rest}</span>
             </p>
+            <Button onClick={() => void go(true)} disabled={book.busy}>
+              {t('intake.goSlip')}
+            </Button>
             <Button kind="go" keys="Ctrl Enter" onClick={() => void go()} disabled={book.busy}>
               {t('intake.go')}
             </Button>

@@ -185,6 +185,8 @@ export const intake = {
   'stopped-yes': 'Booked as {number}, but the yes to look is not recorded.',
   'stopped-deposit': 'Booked as {number}, but the deposit is not taken.',
   go: 'Book it in',
+  goSlip: 'Book in, save the slip',
+  slip: 'Save the drop-off slip',
   footCar: 'a car',
   footWho: 'Somebody',
   footHere: '{who}, {car}, here now.',
