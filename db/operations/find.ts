@@ -73,12 +73,13 @@ async function cars(context: Context, text: string, most: number): Promise<Ranke
       ]),
     )
     .execute();
-  const byVin =
-    vin.length < FEWEST_SIGNS
-      ? []
-      : await owned()
-          .where(inPieces('car', [holding('car', ['vin'], `${vin}.`, most), holding('car', ['vin'], vin, most)]))
-          .execute();
+  const vins = (piece: string) =>
+    owned()
+      .where(inPieces('car', [holding('car', ['vin'], piece, most)]))
+      .execute();
+  const byVin = vin.length < FEWEST_SIGNS ? [] : await vins(vin);
+  // Of very many that hold it, those that end with it are asked for by themselves.
+  if (byVin.length === most) byVin.unshift(...(await vins(`${vin}.`)));
   const detail = (...words: (string | null)[]) => words.filter((one) => one !== null && one !== '').join(', ');
   return [
     ...byPlate.map((row) => ({
@@ -98,33 +99,31 @@ async function cars(context: Context, text: string, most: number): Promise<Ranke
 /** So many of a number's last digits are looked for where its country is written another way. */
 const TAIL = 7;
 
-/** The pieces of a phone number to look for: as typed, and without its country and the nought before the town. */
-function phonePieces(digits: string): string[] {
-  const plain = digits.replace(/^0+/, '');
-  if (plain.length < FEWEST_SIGNS) return [];
-  return plain.length > TAIL ? [plain, `${plain.slice(-TAIL)}.`] : [plain];
-}
-
 /** Customers by name, whole words before pieces of them, and by either phone; one that was joined leads to the other. */
 async function customers(context: Context, text: string, most: number): Promise<Ranked[]> {
   const words = foldText(text);
-  const digits = foldPhone(text);
-  const rows = await context.tx
-    .selectFrom('customer')
-    .leftJoin('customer as into', 'into.id', 'customer.joined_into')
-    .select(['customer.id', 'customer.name', 'customer.phone', 'customer.phone2'])
-    .select(['customer.find_name', 'customer.find_phone', 'customer.find_phone2'])
-    .select(['into.id as intoId', 'into.name as intoName'])
-    .where(
-      inPieces('customer', [
-        beginning('customer', 'find_name', words, most),
-        // A surname that begins so is as good as a first name, and is asked for by itself: there may be many that hold it.
-        ...(words.length < FEWEST_SIGNS - 1 ? [] : [holding('customer', ['name'], ` ${words}`, most)]),
-        ...(words.length < FEWEST_SIGNS ? [] : [holding('customer', ['name'], words, most)]),
-        ...phonePieces(digits).map((piece) => holding('customer', ['phone', 'phone2'], piece, most)),
-      ]),
-    )
-    .execute();
+  // A number is asked for without the nought before the town; what holds a letter is no number.
+  const digits = /\p{L}/u.test(text) ? '' : foldPhone(text).replace(/^0+/, '');
+  const among = (pieces: Parameters<typeof inPieces>[1]) =>
+    context.tx
+      .selectFrom('customer')
+      .leftJoin('customer as into', 'into.id', 'customer.joined_into')
+      .select(['customer.id', 'customer.name', 'customer.phone', 'customer.phone2'])
+      .select(['customer.find_name', 'customer.find_phone', 'customer.find_phone2'])
+      .select(['into.id as intoId', 'into.name as intoName'])
+      .where(inPieces('customer', pieces))
+      .execute();
+  const rows = await among([
+    beginning('customer', 'find_name', words, most),
+    ...(words.length < FEWEST_SIGNS ? [] : [holding('customer', ['name'], words, most)]),
+    ...(digits.length < FEWEST_SIGNS ? [] : [holding('customer', ['phone', 'phone2'], digits, most)]),
+  ]);
+  // Of very many that hold it, a surname that begins so is asked for by itself: it is as good as a first name.
+  if (words.length === FEWEST_SIGNS - 1 || rows.length >= most)
+    rows.push(...(await among([holding('customer', ['name'], ` ${words}`, most)])));
+  // A country that is written, or not: then the end of the number alone.
+  if (rows.length === 0 && digits.length > TAIL)
+    rows.push(...(await among([holding('customer', ['phone', 'phone2'], `${digits.slice(-TAIL)}.`, most)])));
   return rows.map((row): Ranked => {
     const named = row.find_name.includes(words);
     const surname = row.find_name.includes(` ${words}`);
