@@ -2,6 +2,7 @@ import { bay } from './en/bay.ts';
 import { bench } from './en/bench.ts';
 import { bringIn } from './en/bring-in.ts';
 import { cars } from './en/cars.ts';
+import { checkLists } from './en/check-lists.ts';
 import { closeOut } from './en/close-out.ts';
 import { contact } from './en/contact.ts';
 import { customers } from './en/customers.ts';
@@ -40,6 +41,7 @@ export const en = {
   bench,
   bringIn,
   cars,
+  checkLists,
   closeOut,
   contact,
   customers,
