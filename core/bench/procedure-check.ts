@@ -93,6 +93,12 @@ export function checkProcedure({ steps, sourceOfFigures, lines }: CheckedProcedu
   return warnings;
 }
 
+/** So many things there are to mend: all torques without a source are one, each other warning is one of its own. */
+export function thingsToMend(warnings: readonly ProcedureWarning[]): number {
+  const sourceless = warnings.filter((warning) => warning.rule === 'torque-without-source').length;
+  return warnings.length - Math.max(0, sourceless - 1);
+}
+
 /** The name of a part without its case and its plural, so that “Ring bolts” on the sheet are the “ring bolt” of a step. */
 const stem = (words: string): string => words.trim().toLowerCase().replace(/s$/, '');
 

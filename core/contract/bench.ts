@@ -15,7 +15,6 @@ import {
   seenAmount,
   words,
 } from './scalars.ts';
-import { nextMove, openClock } from './whole-order.ts';
 
 /** What the same job took last times, with its spread and its count. */
 export const lastTimes = z.strictObject({
@@ -55,6 +54,7 @@ export const benchRoom = {
           draft: z.int().nullable(),
           bookHours: quantity,
           steps: z.int(),
+          /** Things to mend: all torques without a source are one. */
           warnings: z.int(),
         }),
       ),
@@ -190,29 +190,6 @@ export const benchRoom = {
     z.strictObject({ id }),
   ),
   'awaited.arrive': act('desk', z.strictObject({ id, cost: price.nullable() }), z.strictObject({ id })),
-  'today.get': ask(
-    'crew',
-    z.strictObject({}),
-    z.strictObject({
-      now: instant,
-      rows: z.array(
-        z.strictObject({
-          orderId: id,
-          number: z.int(),
-          plate: z.string(),
-          car: z.string(),
-          customer: z.string(),
-          complaint: z.string(),
-          titles: z.array(z.string()),
-          promiseAt: instant.nullable(),
-          promiseWords: z.string(),
-          next: nextMove,
-          clocks: z.array(z.strictObject({ person: z.string(), on: instant })),
-        }),
-      ),
-      open: z.array(openClock),
-    }),
-  ),
   'paper.read': ask('desk', z.strictObject({ id }), z.strictObject({ name: z.string(), base64: z.string() })),
   'paper.sent': act(
     'desk',

@@ -1,4 +1,4 @@
-import { checkProcedure } from '../../core/bench/procedure-check.ts';
+import { checkProcedure, thingsToMend } from '../../core/bench/procedure-check.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { type BookContent, bookContent } from '../order/book-content.ts';
@@ -64,7 +64,7 @@ export const jobBookHandlers: Handlers = {
         draft: version > inUse ? version : null,
         bookHours: content.bookHours,
         steps: content.steps.length,
-        warnings: warningsOf(content).length,
+        warnings: thingsToMend(warningsOf(content)),
       });
     }
     return { rows: all };

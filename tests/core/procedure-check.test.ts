@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type CheckedStep, checkProcedure } from '../../core/bench/procedure-check.ts';
+import { type CheckedStep, checkProcedure, thingsToMend } from '../../core/bench/procedure-check.ts';
 import { STARTING_JOBS } from '../../core/bench/starting-jobs.ts';
 import { bookJobContent } from '../../core/contract/procedure.ts';
 
@@ -71,6 +71,13 @@ test('a torque without a source is kept from the bench; the step may name its ow
     { rule: 'torque-without-source', step: 1, keepsFromBench: true, mend: { what: 'name-source', step: 1 } },
   ]);
   expect(check([{ torque, source: 'the manual, page 7' }], { source: '' })).toEqual([]);
+});
+
+test('all torques without a source are one thing to mend, each other warning one of its own', () => {
+  const torque = { what: 'Flange', stages: [{ Nm: 60 }, { Nm: 30 }] };
+  expect(thingsToMend([])).toBe(0);
+  expect(thingsToMend(check([{ torque }, { torque }], { source: '' }))).toBe(3);
+  expect(thingsToMend(check([{ torque }, { torque }]))).toBe(2);
 });
 
 test.each([

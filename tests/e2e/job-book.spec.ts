@@ -180,6 +180,39 @@ test('a job never written before: steps one after the other by keys, bolts in pa
   expect(keys).toBeLessThan(400);
 });
 
+test('a job is put on a sheet with one that goes with it, which takes less time for the shared taking apart', async ({
+  garage,
+  page,
+}) => {
+  const orderId = await garage.booked();
+  const seal = await garage.did('Odile', 'jobBook.save', {
+    ...{ id: null, basedOn: 0 },
+    content: {
+      ...{ title: 'Left output seal', bookHours: 1100, sourceOfFigures: '', lines: [], cautions: [] },
+      steps: [{ n: 1, do: 'Seal out' }],
+    },
+  });
+  const id = await swap(garage);
+  await enter(page, garage);
+  await openJob(page, garage, id);
+  await page.getByLabel(t('jobBook.goesWithAdd')).selectOption({ label: 'Left output seal' });
+  await typeCell(page, t('jobBook.hoursLessOf', { title: 'Left output seal' }), '0.3');
+  await typeCell(page, t('jobBook.dueAdd'), 'Run-in oil after 30 days or 1000');
+  await use(page, 2).click();
+  await expect(page.getByText(t('jobBook.inUseNow', { n: 2 }))).toBeVisible();
+  await expectAxeClean(page, 'what goes with a job and what is due after it');
+  await page.getByRole('button', { name: t('jobBook.putOn') }).click();
+  await page.getByText(t('jobBook.putOnWith', { title: 'Left output seal' })).click();
+  await page.getByRole('button', { name: t('jobBook.putOnGo') }).click();
+  await expect(sheetOf(page)).toBeVisible();
+  const { jobs } = await garage.order(orderId);
+  expect(jobs.map((job) => job.title)).toEqual([SWAP_TITLE, 'Left output seal']);
+  expect(jobs[1]?.lines[0]).toMatchObject({ charged: 800, overlapJobId: jobs[0]?.id });
+  const { content } = await garage.did('Odile', 'jobBook.get', { id });
+  expect(content.goesWith).toEqual([{ bookJobId: seal.id, hoursLess: 300 }]);
+  expect(content.after).toEqual([{ source: 'service', words: 'Run-in oil', days: 30, distance: 1000 }]);
+});
+
 test('a mechanic reads the job and changes nothing', async ({ garage, page }) => {
   const id = await swap(garage);
   await enter(page, garage, 'Runa');

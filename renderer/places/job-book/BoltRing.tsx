@@ -12,7 +12,8 @@ export function BoltRing({ torque }: { readonly torque: DescribedHoles }) {
   const { count, pattern } = torque;
   if (count < 2 || pattern === 'free') return null;
   const { places, round } = holePlaces(torque);
-  const bolt = Math.min(LARGEST, closest(places) / 2 - 1);
+  // Between the two of a pair their clip is seen.
+  const bolt = Math.min(LARGEST, closest(places) / 2 - (pattern === 'pairs' ? 3 : 1));
   if (bolt < SMALLEST) return null;
   const at = (hole: number): BoltPlace => places[hole - 1] ?? { x: 100, y: 100 };
   const order = tighteningOrder(holesOf({ ...torque, sides: 1, stages: [], checkRound: false }));

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { thingsToMend } from '../../../core/bench/procedure-check.ts';
 import { PrintBenchCopy } from '../../bench/PrintBenchCopy.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
@@ -7,7 +8,6 @@ import { t } from '../../words/t.ts';
 import type { BookJob } from './draft.ts';
 import { PutOn } from './PutOn.tsx';
 import type { JobDraft } from './use-job-draft.ts';
-import { mends } from './WhatIsWrong.tsx';
 
 interface Props {
   readonly kept: BookJob | null;
@@ -24,7 +24,7 @@ interface Props {
 export function JobFoot({ kept, job, mayChange, said, onKeep, onDrop, onUndo }: Props) {
   const { content, warnings, version, inUse, changed, meanwhile, gone, save } = job;
   const [putting, setPutting] = useState(false);
-  const keeps = mends(warnings.filter((warning) => warning.keepsFromBench));
+  const keeps = thingsToMend(warnings.filter((warning) => warning.keepsFromBench));
   const untitled = content.title.trim() === '' ? t('jobBook.titleNeeded') : null;
   const waits = kept !== null && version !== inUse;
   const notOnSheet = changed ? t('jobBook.putOnHeld') : inUse === 0 ? t('jobBook.putOnDraft') : null;

@@ -1,4 +1,4 @@
-import type { checkProcedure, Mend } from '../../../core/bench/procedure-check.ts';
+import { type checkProcedure, type Mend, thingsToMend } from '../../../core/bench/procedure-check.ts';
 import { t } from '../../words/t.ts';
 import { type Content, moved, newLine } from './draft.ts';
 import { useJob } from './writing-job.tsx';
@@ -25,12 +25,6 @@ function mended(content: Content, mend: Mend): Content {
   }
 }
 
-/** One mend for all torques without a source, one for each other warning. */
-export function mends(warnings: Warnings): number {
-  const sourceless = warnings.filter((warning) => warning.rule === 'torque-without-source').length;
-  return warnings.length - sourceless + (sourceless > 0 ? 1 : 0);
-}
-
 interface Props {
   readonly warnings: Warnings;
   /** The version that they may keep from the bench. */
@@ -45,11 +39,11 @@ export function WhatIsWrong({ warnings, next, onStep, onSource }: Props) {
   if (warnings.length === 0) return null;
   const sourceless = warnings.filter((warning) => warning.rule === 'torque-without-source');
   const rest = warnings.filter((warning) => warning.rule !== 'torque-without-source');
-  const keeps = mends(warnings.filter((warning) => warning.keepsFromBench));
+  const keeps = thingsToMend(warnings.filter((warning) => warning.keepsFromBench));
   const head =
     keeps > 0
       ? t('jobBook.keepsFromBench', { n: keeps, version: next })
-      : t('jobBook.wrongHead', { n: mends(warnings) });
+      : t('jobBook.wrongHead', { n: thingsToMend(warnings) });
   return (
     <section className="book-wrong" aria-label={head}>
       <p>

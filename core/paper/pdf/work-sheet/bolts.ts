@@ -12,6 +12,8 @@ export type Torque = NonNullable<WorkSheetStep['torque']>;
 const BOLT = 7;
 /** Bolts stand at least so far apart, middle to middle. */
 const APART = 15;
+/** Those of a pair, so that their clip is seen. */
+const PAIR_APART = 19;
 /** The smallest ring that is drawn, middle to bolt. */
 const SMALLEST = 18;
 /** From the bolts to the outline. */
@@ -31,7 +33,10 @@ export interface BoltDrawing {
 export function boltDrawing(shaper: Shaper, torque: Torque): BoltDrawing | null {
   if (torque.pattern === 'free' || torque.count < 2) return null;
   const { places, round } = holePlaces(torque);
-  const scale = Math.max(APART / closest(places), round ? SMALLEST / RING : 0);
+  const scale = Math.max(
+    (torque.pattern === 'pairs' ? PAIR_APART : APART) / closest(places),
+    round ? SMALLEST / RING : 0,
+  );
   const drawn = places.map(({ x, y }) => ({ x: (x - 100) * scale, y: (y - 100) * scale }));
   const reach = (of: (place: { x: number; y: number }) => number) => Math.max(...drawn.map((one) => Math.abs(of(one))));
   const ring = RING * scale + BOLT + OUTLINE;
