@@ -37,7 +37,7 @@ const within = (thousandths: number) => Math.min(1000, Math.max(0, Math.round(th
 export function CarDrawing({ shape, view, marks, onDraw, onMove }: Props) {
   const { width, height } = BOX[view];
   return (
-    <div className="car-drawing" style={{ aspectRatio: `${width} / ${height}` }}>
+    <div className="car-drawing" data-view={view} style={{ aspectRatio: `${width} / ${height}` }}>
       <svg
         viewBox={`0 0 ${width} ${height}`}
         role="img"
@@ -55,10 +55,8 @@ export function CarDrawing({ shape, view, marks, onDraw, onMove }: Props) {
           const points = line.map((point) => point.join(',')).join(' ');
           return <polyline key={points} points={points} />;
         })}
-        <text x={view === 'right' ? width - 70 : 70} y={view === 'top' ? 215 : 345} textAnchor="middle">
-          {t('intake.front')}
-        </text>
       </svg>
+      <small className="car-front">{t('intake.front')}</small>
       {marks.map((mark) => {
         const place = { left: `${mark.x / 10}%`, top: `${mark.y / 10}%` };
         const look = `car-mark${mark.fresh ? ' fresh' : ''}${mark.gone ? ' gone' : ''}`;

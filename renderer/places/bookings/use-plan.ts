@@ -64,7 +64,13 @@ export function usePlan(): Plan {
     const answer = one.own
       ? await changeOwn.run({ id: one.id, revision: one.revision, booking: { ...place, words } })
       : await change.run({ orderId: one.orderId, revision: one.revision, booking: place });
-    return answer.ok ? answer.output.revision : null;
+    if (answer.ok) return answer.output.revision;
+    // Somebody moved it meanwhile: that is said; whoever puts it down once more knows it.
+    if (answer.error.code === 'changed-meanwhile') {
+      const { revision } = answer.error;
+      setHand((before) => (before?.one?.id === one.id ? { ...before, one: { ...before.one, revision } } : before));
+    }
+    return null;
   };
   const move = async (one: Planned, place: Place, words: string): Promise<boolean> => {
     const revision = await write(one, placeOf(place), words);

@@ -34,6 +34,7 @@ export const today = {
   'block-booked': '{car}, booked from {from} to {to}',
   'block-worked': '{car}, worked on now, booked from {from} to {to}',
   'block-still': '{car}, stands still, booked from {from} to {to}',
+  'block-missed': '{car}, did not come, was booked from {from} to {to}',
   'block-gone': '{car}, gone, was booked from {from} to {to}',
   'flag-fine': '{car}, promised {time}',
   'flag-soon': '{car}, promised {time}, soon',

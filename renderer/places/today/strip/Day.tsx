@@ -102,7 +102,7 @@ function keptOf(booking: OutputOf<'booking.list'>['internal'][number]): Booked {
 function blockOf(booking: Booking, row: Row | undefined): Booked {
   const from = minutesOf(booking.from);
   const people = row?.clocks.map((clock) => clock.person) ?? [];
-  const gone = booking.handedOverAt !== null || booking.noShowAt !== null;
+  const gone = booking.handedOverAt !== null;
   const worked = people.length > 0;
   return {
     orderId: booking.orderId,
@@ -111,12 +111,15 @@ function blockOf(booking: Booking, row: Row | undefined): Booked {
     to: Math.min(24 * HOUR, from + (booking.hours * HOUR) / 1000),
     plate: booking.plate,
     words: [booking.car, ...(worked ? people : [booking.complaint])].filter((one) => one !== '').join(', '),
-    look: gone
-      ? 'gone'
-      : worked
-        ? 'worked'
-        : booking.arrivedAt !== null && row !== undefined && row.next.whose !== 'ours'
-          ? 'still'
-          : 'booked',
+    look:
+      booking.noShowAt !== null
+        ? 'missed'
+        : gone
+          ? 'gone'
+          : worked
+            ? 'worked'
+            : booking.arrivedAt !== null && row !== undefined && row.next.whose !== 'ours'
+              ? 'still'
+              : 'booked',
   };
 }

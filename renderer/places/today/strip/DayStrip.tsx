@@ -16,8 +16,8 @@ export interface Booked {
   readonly plate: string;
   readonly words: string;
   /** worked: a clock runs on it, inked up to now; still: it is here and waits on somebody else, dashed; gone: it left;
-   * kept: no car, the bay is kept for something else. */
-  readonly look: 'booked' | 'worked' | 'still' | 'gone' | 'kept';
+   * missed: it did not come; kept: no car, the bay is kept for something else. */
+  readonly look: 'booked' | 'worked' | 'still' | 'gone' | 'missed' | 'kept';
 }
 
 export interface Promised {
@@ -188,7 +188,7 @@ function Car({ car, placed, y, scale, inked }: CarProps) {
         <rect {...box} width={inked} />
       </clipPath>
       <rect {...box} className={`strip-block ${car.look}`} />
-      <g clipPath={`url(#${id})`} fill={car.look === 'gone' ? 'var(--ink-2)' : 'var(--ink)'}>
+      <g clipPath={`url(#${id})`} fill={car.look === 'gone' || car.look === 'missed' ? 'var(--ink-2)' : 'var(--ink)'}>
         <text id={shown} className="strip-car" x={placed.x + 10 * scale} y={y + 22 * scale}>
           <tspan className="strip-plate">{car.plate}</tspan> <tspan dx={5 * scale}>{fitting(car.words, room)}</tspan>
         </text>
