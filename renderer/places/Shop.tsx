@@ -5,7 +5,6 @@ import { useShop } from '../state/shop.ts';
 import { t } from '../words/t.ts';
 import type { PlaceProps } from './index.ts';
 import { Bays } from './shop/Bays.tsx';
-import { CheckLists } from './shop/CheckLists.tsx';
 import { Copies } from './shop/Copies.tsx';
 import { Garage } from './shop/Garage.tsx';
 import { Machine, Program } from './shop/Machine.tsx';
@@ -27,7 +26,6 @@ interface ShopPart {
     | 'people'
     | 'bays'
     | 'wrenches'
-    | 'checks'
     | 'yes'
     | 'numbers'
     | 'copies'
@@ -45,7 +43,6 @@ const PAGES: readonly ShopPart[] = [
   { name: 'people', page: People },
   { name: 'bays', page: Bays },
   { name: 'wrenches', page: Wrenches },
-  { name: 'checks', page: CheckLists },
   { name: 'yes', page: YesRule },
   { name: 'numbers', page: Numbers },
   { name: 'in', page: lazy(() => import('./import/BringIn.tsx')) },

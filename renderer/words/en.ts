@@ -2,7 +2,6 @@ import { bay } from './en/bay.ts';
 import { bench } from './en/bench.ts';
 import { bringIn } from './en/bring-in.ts';
 import { cars } from './en/cars.ts';
-import { checkLists } from './en/check-lists.ts';
 import { closeOut } from './en/close-out.ts';
 import { contact } from './en/contact.ts';
 import { customers } from './en/customers.ts';
@@ -41,7 +40,6 @@ export const en = {
   bench,
   bringIn,
   cars,
-  checkLists,
   closeOut,
   contact,
   customers,

@@ -8,7 +8,6 @@ export const shop = {
   'page-people': 'People and codes',
   'page-bays': 'Bays and hours',
   'page-wrenches': 'Torque wrenches',
-  'page-checks': 'Check lists',
   wrenchesWords: 'An overdue one warns on the bench, and its name goes into the record of what it tightened.',
   wrenchName: 'Wrench, name or number',
   'wrench-least': 'Wrench from, {unit}',
