@@ -17,20 +17,9 @@ const inside = (text: string) => `%${text.replace(/[%_]/g, '')}%`;
 /** A Monday at three in the morning long ago: between weeks counted from then nobody opens an order. */
 const firstWeek = (zone: string) => wallToInstant('1990-01-01T03:00', zone);
 
-/** Orders whose invoices, credit notes and payments do not come to nought. */
+/** Orders that were invoiced and whose papers and payments do not come to nought. */
 const unpaid = ({ tx }: Context) =>
-  tx
-    .selectFrom((from) =>
-      from
-        .selectFrom('paper')
-        .select(['work_order_id', sql<number>`case kind when 'invoice' then gross else -gross end`.as('sum')])
-        .where('kind', 'in', ['invoice', 'credit-note'])
-        .unionAll(from.selectFrom('payment').select(['work_order_id', sql<number>`-amount`.as('sum')]))
-        .as('owing'),
-    )
-    .select('work_order_id')
-    .groupBy('work_order_id')
-    .having((on) => on.fn.sum('sum'), '<>', 0);
+  tx.selectFrom('order_balance').select('work_order_id').where('owed', '<>', 0).where('invoiced', '=', 1);
 
 /** The orders of a filter. What holds a text is asked for once, not order by order. */
 function filtered(context: Context, { which, year, text }: Filter) {
@@ -39,10 +28,7 @@ function filtered(context: Context, { which, year, text }: Filter) {
   let query = tx.selectFrom('work_order');
   if (which === 'open') query = query.where('work_order.handed_over_at', 'is', null);
   if (which === 'past') query = query.where('work_order.handed_over_at', 'is not', null);
-  if (which === 'unpaid')
-    query = query
-      .where('work_order.id', 'in', unpaid(context))
-      .where('work_order.id', 'in', tx.selectFrom('paper').select('work_order_id').where('kind', '=', 'invoice'));
+  if (which === 'unpaid') query = query.where('work_order.id', 'in', unpaid(context));
   if (year !== null)
     query = query
       .where('work_order.opened_at', '>=', wallToInstant(`${year}-01-01T00:00`, zone))
@@ -166,26 +152,19 @@ const orNone = (ids: readonly string[]) => (ids.length === 0 ? [''] : ids);
 
 /** Of cars that are gone: the orders that were invoiced and whose papers and payments come to nought, with what was invoiced. */
 async function settledOf({ tx }: Context, ids: readonly string[]): Promise<Map<string, number>> {
-  const papers = await tx
+  const rows = await tx
     .selectFrom('paper')
-    .select(['work_order_id', 'kind', 'gross'])
-    .where('work_order_id', 'in', orNone(ids))
-    .where('kind', 'in', ['invoice', 'credit-note'])
-    .execute();
-  const payments = await tx
-    .selectFrom('payment')
-    .select(['work_order_id', 'amount'])
-    .where('work_order_id', 'in', orNone(ids))
+    .innerJoin('order_balance', 'order_balance.work_order_id', 'paper.work_order_id')
+    .select(['paper.work_order_id', 'paper.kind', 'paper.gross'])
+    .where('paper.work_order_id', 'in', orNone(ids))
+    .where('paper.kind', 'in', ['invoice', 'credit-note'])
+    .where('order_balance.owed', '=', 0)
+    .where('order_balance.invoiced', '=', 1)
     .execute();
   const invoiced = new Map<string, number>();
-  const open = new Map<string, number>();
-  const add = (to: Map<string, number>, id: string, sum: number) => to.set(id, (to.get(id) ?? 0) + sum);
-  for (const { work_order_id: id, kind, gross } of papers) {
-    add(open, id, kind === 'invoice' ? gross : -gross);
-    add(invoiced, id, kind === 'invoice' ? gross : -gross);
-  }
-  for (const { work_order_id: id, amount } of payments) add(open, id, -amount);
-  return new Map([...invoiced].filter(([id]) => open.get(id) === 0));
+  for (const { work_order_id: id, kind, gross } of rows)
+    invoiced.set(id, (invoiced.get(id) ?? 0) + (kind === 'invoice' ? gross : -gross));
+  return invoiced;
 }
 
 type Named = Pick<Row, 'plate' | 'car' | 'customer' | 'titles'>;
