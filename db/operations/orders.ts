@@ -157,13 +157,14 @@ async function settledOf({ tx }: Context, ids: readonly string[]): Promise<Map<s
     .innerJoin('order_balance', 'order_balance.work_order_id', 'paper.work_order_id')
     .select(['paper.work_order_id', 'paper.kind', 'paper.gross'])
     .where('paper.work_order_id', 'in', orNone(ids))
-    .where('paper.kind', 'in', ['invoice', 'credit-note'])
     .where('order_balance.owed', '=', 0)
     .where('order_balance.invoiced', '=', 1)
     .execute();
   const invoiced = new Map<string, number>();
+  // The kind is looked at here: asked for, it would be searched by, through all papers of that kind.
   for (const { work_order_id: id, kind, gross } of rows)
-    invoiced.set(id, (invoiced.get(id) ?? 0) + (kind === 'invoice' ? gross : -gross));
+    if (kind === 'invoice' || kind === 'credit-note')
+      invoiced.set(id, (invoiced.get(id) ?? 0) + (kind === 'invoice' ? gross : -gross));
   return invoiced;
 }
 
