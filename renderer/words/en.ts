@@ -32,6 +32,7 @@ import { shop } from './en/shop.ts';
 import { start } from './en/start.ts';
 import { stock } from './en/stock.ts';
 import { today } from './en/today.ts';
+import { tools } from './en/tools.ts';
 import { warnings } from './en/warnings.ts';
 
 /** Every word shown, in English, by the place that shows it. */
@@ -69,6 +70,7 @@ export const en = {
   shop,
   start,
   stock,
+  tools,
   today,
   warnings,
 };

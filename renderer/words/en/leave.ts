@@ -20,7 +20,7 @@ export const leave = {
   goneThrough: 'gone through by {by}, {when}.',
   foundInIt: { one: 'One finding.', other: '{n} findings.' },
   items: { one: 'one item', other: '{n} items' },
-  noLists: 'The shop has no list yet. The desk writes one in Shop, Bench.',
+  noLists: 'The shop has no list yet. The desk writes one in Shop.',
   paper: 'Paper for the customer',
   findingsOf: 'What is not fine becomes a finding; the desk prices it.',
   allSaid: 'all is said.',
