@@ -206,6 +206,10 @@ export const deskRoom = {
         }),
       ),
       visits: z.array(visit),
+      /** Visits before this program, as they were brought in, the newest first. */
+      pastVisits: z.array(
+        z.strictObject({ id, on: civilDate, mileage: mileage.nullable(), words: z.string(), amount: seenAmount }),
+      ),
       declined: z.array(declinedWork),
     }),
   ),

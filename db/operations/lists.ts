@@ -58,6 +58,19 @@ async function ordersOf(
   return (await query.execute()).map((row) => row.id);
 }
 
+async function pastVisitsOf(context: Context, carId: string) {
+  const rows = await context.tx
+    .selectFrom('past_visit')
+    .selectAll()
+    .where('car_id', '=', carId)
+    .orderBy('on_day', 'desc')
+    .execute();
+  return rows.map(({ id, on_day, mileage, words, amount }) => ({
+    ...{ id, on: on_day, mileage, words },
+    amount: context.seesPrices ? amount : null,
+  }));
+}
+
 export const listHandlers: Handlers = {
   'order.list': async ({ which, text, before, most }, context) => {
     const settings = settingsOf(context);
@@ -212,6 +225,7 @@ export const listHandlers: Handlers = {
       plates: plates.map((row) => ({ plate: row.plate, from: row.from_day, to: row.to_day })),
       readings: shown,
       visits,
+      pastVisits: await pastVisitsOf(context, id),
       declined: await declinedOfCar(context, id, null),
     };
   },

@@ -22,7 +22,7 @@ import { askAgainPoints, aYear, goneSoFar, visitPoints } from './life.ts';
 import { aheadPoints, lifeEvents } from './life-events.ts';
 import { MileageRuler } from './MileageRuler.tsx';
 import { PlateAndOwner } from './PlateAndOwner.tsx';
-import { DeclinedWork, Visits } from './Visits.tsx';
+import { DeclinedWork, PastVisits, Visits } from './Visits.tsx';
 import '../customers/list.css';
 import './car.css';
 
@@ -85,7 +85,8 @@ export function CarPage({ id }: { readonly id: string }) {
         <h2>
           {t('cars.visits')} <span className="car-beside">{spentWords(data, writing)}</span>
         </h2>
-        <Visits visits={data.visits} />
+        {data.visits.length === 0 && data.pastVisits.length > 0 ? null : <Visits visits={data.visits} />}
+        <PastVisits visits={data.pastVisits} />
       </section>
       {data.declined.length === 0 ? null : (
         <section className="car-part">

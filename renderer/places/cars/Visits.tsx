@@ -34,6 +34,26 @@ export function Visits({ visits }: { readonly visits: Car['visits'] }) {
   );
 }
 
+/** Visits before this program, as the old books have them. */
+export function PastVisits({ visits }: { readonly visits: Car['pastVisits'] }) {
+  const writing = useWriting();
+  return (
+    <ul className="car-rows">
+      {visits.map((visit) => (
+        <li key={visit.id}>
+          <div>
+            <span>{civilText(visit.on, writing)}</span>
+            <span className="figure">{visit.mileage === null ? '' : wholeText(visit.mileage, writing)}</span>
+            <span>{visit.words}</span>
+            <span className="ink-2">{t('cars.oldBooks')}</span>
+            <span className="figure">{amountText(visit.amount, writing)}</span>
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 /** Work somebody said no to: when, what it would have cost, and what they were told. */
 export function DeclinedWork({ works }: { readonly works: Car['declined'] }) {
   const writing = useWriting();

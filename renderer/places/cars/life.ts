@@ -13,9 +13,12 @@ export interface LifePoint {
   readonly words: string;
 }
 
-/** The visits with a mileage, newest first: what it had gone by then and what was done. */
+/** The visits with a mileage, newest first, those before this program too: what it had gone by then and what was done. */
 export function visitPoints(car: Car, zone: string): LifePoint[] {
-  return car.visits.flatMap((visit): LifePoint[] => {
+  const before = car.pastVisits.flatMap((visit): LifePoint[] =>
+    visit.mileage === null ? [] : [{ id: visit.id, distance: visit.mileage, words: visit.words }],
+  );
+  const own = car.visits.flatMap((visit): LifePoint[] => {
     const shown = visit.mileageOut ?? visit.mileageIn;
     if (shown === null) return [];
     const day = civilDateOf(visit.openedAt, zone);
@@ -23,6 +26,7 @@ export function visitPoints(car: Car, zone: string): LifePoint[] {
     const words = visit.jobs[0]?.title ?? visit.complaint;
     return [{ id: visit.orderId, distance: reading?.trueDistance ?? shown, words }];
   });
+  return [...own, ...before];
 }
 
 /** Work said no to that is to be asked about again at a mileage. */

@@ -46,6 +46,7 @@ export const cars = {
   about: 'About it',
   visits: 'Visits',
   noVisits: 'Not here yet.',
+  oldBooks: 'old books',
   order: 'Order {number}',
   mileage: 'Mileage',
   miles: '{figure} miles',

@@ -53,6 +53,14 @@ test('one person with two cars is one person; files after it name them by their 
 `;
   const { made, bad } = await bring(visits);
   expect(made).toEqual({ customers: 0, cars: 0, visits: 2, known: 0, bad: 2 });
+  const { rows } = await garage.did('Desk', 'car.list', { text: 'OYB 902' });
+  const id = rows[0]?.id ?? '';
+  const pastOf = async (name: string) => (await garage.did(name, 'car.get', { id })).pastVisits;
+  expect(await pastOf('Desk')).toMatchObject([
+    { on: '2021-06-30', mileage: 88_120, words: 'Carrier bearings', amount: 124_000 },
+    { on: '2019-04-03', mileage: 61_000, words: 'Rear axle oil', amount: 8450 },
+  ]);
+  expect((await pastOf('Runa')).map(({ amount }) => amount)).toEqual([null, null]);
   expect(bad).toEqual([
     { line: 4, problems: [{ field: 'customer-key', problem: 'not-known-here' }] },
     { line: 5, problems: [{ field: 'visit-on', problem: 'not-a-date' }] },
