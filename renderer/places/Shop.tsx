@@ -5,12 +5,15 @@ import { useShop } from '../state/shop.ts';
 import { t } from '../words/t.ts';
 import type { PlaceProps } from './index.ts';
 import { Bays } from './shop/Bays.tsx';
+import { CheckLists } from './shop/CheckLists.tsx';
 import { Copies } from './shop/Copies.tsx';
 import { Garage } from './shop/Garage.tsx';
 import { Machine, Program } from './shop/Machine.tsx';
 import { Numbers } from './shop/Numbers.tsx';
 import { People } from './shop/People.tsx';
+import { Pumps } from './shop/Pumps.tsx';
 import { Rates } from './shop/Rates.tsx';
+import { Reminding } from './shop/Reminding.tsx';
 import { ShopHere } from './shop/setting.tsx';
 import { Taxes } from './shop/Taxes.tsx';
 import { Wrenches } from './shop/Wrenches.tsx';
@@ -26,6 +29,9 @@ interface ShopPart {
     | 'people'
     | 'bays'
     | 'wrenches'
+    | 'pumps'
+    | 'lists'
+    | 'reminding'
     | 'yes'
     | 'numbers'
     | 'copies'
@@ -43,6 +49,9 @@ const PAGES: readonly ShopPart[] = [
   { name: 'people', page: People },
   { name: 'bays', page: Bays },
   { name: 'wrenches', page: Wrenches },
+  { name: 'pumps', page: Pumps },
+  { name: 'lists', page: CheckLists },
+  { name: 'reminding', page: Reminding },
   { name: 'yes', page: YesRule },
   { name: 'numbers', page: Numbers },
   { name: 'in', page: lazy(() => import('./import/BringIn.tsx')) },
@@ -59,7 +68,7 @@ export default function Shop({ path }: PlaceProps) {
   if (shop === undefined || shop.settings === null || part === undefined) return null;
   const { page: Part } = part;
   const closed = part.owner === true && !owner;
-  const machine = ['keys', 'program', 'in'].includes(part.name) || closed;
+  const machine = ['keys', 'program', 'in', 'wrenches', 'pumps', 'lists'].includes(part.name) || closed;
   return (
     <div className="page shop-page">
       <nav aria-label={t('shop.pages')}>

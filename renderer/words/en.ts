@@ -31,6 +31,7 @@ import { sheet } from './en/sheet.ts';
 import { shop } from './en/shop.ts';
 import { start } from './en/start.ts';
 import { stock } from './en/stock.ts';
+import { terms } from './en/terms.ts';
 import { today } from './en/today.ts';
 import { tools } from './en/tools.ts';
 import { warnings } from './en/warnings.ts';
@@ -70,6 +71,7 @@ export const en = {
   shop,
   start,
   stock,
+  terms,
   tools,
   today,
   warnings,

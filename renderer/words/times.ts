@@ -57,3 +57,9 @@ export function civilText(date: string, writing: Writing): string {
     Date.parse(`${date}T00:00Z`),
   );
 }
+
+/** "Mon" of a day of the week, Monday = 1 to Sunday = 7. */
+export function weekdayName(day: number, writing: Writing): string {
+  // The first of January 2024 was a Monday.
+  return format({ ...writing, zone: 'UTC' }, { weekday: 'short' }).format(Date.UTC(2024, 0, day));
+}

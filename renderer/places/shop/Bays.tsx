@@ -1,7 +1,9 @@
+import { hrefOf } from '../../frame/router.ts';
 import { Cell } from '../../parts/Cell.tsx';
 import { act } from '../../state/call.ts';
 import { t } from '../../words/t.ts';
 import { cellSaver } from './cell-saver.ts';
+import { Hours } from './Hours.tsx';
 import { saidOfList } from './list-error.ts';
 import { readShop, Setting, type ShopRow, useShopPage } from './setting.tsx';
 
@@ -84,6 +86,10 @@ export function Bays() {
             wrong={t('shop.timeWrong')}
           />
         ))}
+        <Hours />
+        <p className="small ink-2">
+          {t('terms.absences')} <a href={hrefOf('today', 'week')}>{t('terms.absencesLink')}</a>
+        </p>
       </section>
     </>
   );

@@ -12,20 +12,13 @@ import { t } from '../../words/t.ts';
 import { Pick } from '../book-in/Talk.tsx';
 import { cellSaver } from './cell-saver.ts';
 import { saidOfList } from './list-error.ts';
+import { PersonWeek } from './PersonWeek.tsx';
+import { readPerson } from './read-person.ts';
 import { readRole, roleOptions } from './roles.ts';
-import { readShop, type ShopRow, useSaved, useShopPage } from './setting.tsx';
+import { type ShopRow, useSaved, useShopPage } from './setting.tsx';
 
 type Person = ShopRow['people'][number];
 type Change = Partial<Pick<Person, 'name' | 'role' | 'active'>> & { readonly payRate?: number; readonly code?: string };
-
-async function readPerson(id: string) {
-  const answer = await readShop();
-  if (!answer.ok) return answer;
-  const output = answer.output.people.find((person) => person.id === id);
-  return output === undefined
-    ? ({ ok: false, error: { code: 'not-found', what: 'person', id } } as const)
-    : ({ ok: true, output } as const);
-}
 
 /** One person: what they do, what an hour of theirs costs, a new code, whether they still work here. */
 export function PersonPart({ person }: { readonly person: Person }) {
@@ -106,6 +99,7 @@ export function PersonPart({ person }: { readonly person: Person }) {
           </Tick>
         ) : null}
       </div>
+      {person.active ? <PersonWeek person={person} /> : null}
       {wrong}
     </section>
   );

@@ -1,0 +1,80 @@
+import { t } from '../../words/t.ts';
+import { readWhole } from './read-whole.ts';
+import { Setting, SettingChoice, useShopPage } from './setting.tsx';
+import { Warranty } from './Warranty.tsx';
+import { Wording } from './Wording.tsx';
+
+const DAYS = [
+  ['labDays', 1],
+  ['coreDays', 1],
+] as const;
+
+/** When customers, labs and old units are spoken of, how long repairs are warranted, what storage counts, and the texts. */
+export function Reminding() {
+  return (
+    <>
+      <section>
+        <h3>{t('terms.reminding')}</h3>
+        <Setting
+          label={t('terms.remindDays')}
+          show={({ remindDays }) => String(remindDays)}
+          read={(text) => {
+            const remindDays = readWhole(text, 0, 365);
+            return remindDays === null ? null : { remindDays };
+          }}
+          wrong={t('shop.wholeWrong', { least: 0, most: 365 })}
+          note={t('terms.remindDaysWords')}
+        />
+        <Setting
+          label={t('terms.wheels')}
+          show={({ wheelRecheckDistance }) => (wheelRecheckDistance === null ? '' : String(wheelRecheckDistance))}
+          read={(text) => {
+            if (text.trim() === '') return { wheelRecheckDistance: null };
+            const wheelRecheckDistance = readWhole(text, 1, 10_000);
+            return wheelRecheckDistance === null ? null : { wheelRecheckDistance };
+          }}
+          wrong={t('terms.wholeOrNone')}
+          placeholder={t('shop.none')}
+          note={t('terms.wheelsWords')}
+        />
+        {DAYS.map(([field, least]) => (
+          <Setting
+            key={field}
+            label={t(`terms.${field}`)}
+            show={(settings) => String(settings[field])}
+            read={(text) => {
+              const days = readWhole(text, least, 365);
+              return days === null ? null : { [field]: days };
+            }}
+            wrong={t('shop.wholeWrong', { least, most: 365 })}
+          />
+        ))}
+        <p className="small ink-2">
+          {t('terms.followUp')} {t('terms.twoNoes')}
+        </p>
+      </section>
+      <Warranty />
+      <Storage />
+      <Wording />
+    </>
+  );
+}
+
+function Storage() {
+  const { settings } = useShopPage();
+  return (
+    <section>
+      <h3>{t('terms.storage')}</h3>
+      <SettingChoice
+        label={t('terms.storageDay')}
+        value={settings.storageOnCollectionDay ? 'yes' : 'no'}
+        options={[
+          { value: 'yes', words: t('terms.storageYes') },
+          { value: 'no', words: t('terms.storageNo') },
+        ]}
+        change={(charged) => ({ storageOnCollectionDay: charged === 'yes' })}
+      />
+      <p className="small ink-2">{t('terms.storageWords')}</p>
+    </section>
+  );
+}
