@@ -14,7 +14,7 @@ import { t } from '../words/t.ts';
 import type { PlaceProps } from './index.ts';
 import { BuyNext, OnTheWay } from './stock/Coming.tsx';
 import { Delivery } from './stock/Delivery.tsx';
-import { FluidsPage } from './stock/fluids/FluidsPage.tsx';
+import { UsedOilPage } from './stock/fluids/UsedOilPage.tsx';
 import { NewPart } from './stock/NewPart.tsx';
 import { PartOpen } from './stock/PartOpen.tsx';
 import { useRowKeys } from './stock/row-keys.ts';
@@ -22,9 +22,9 @@ import { StockKey } from './stock/StockBar.tsx';
 import { StockList } from './stock/StockList.tsx';
 import './stock/stock.css';
 
-/** The place Stock: its parts, or the shop's pumps with the log of used oil. */
+/** The place Stock: its parts, or the log of used oil. */
 export default function Stock({ path }: PlaceProps) {
-  return path[0] === 'fluids' ? <FluidsPage /> : <Parts path={path} />;
+  return path[0] === 'fluids' ? <UsedOilPage /> : <Parts path={path} />;
 }
 
 /** Parts by bin, what to buy and what is on the way; a part, a delivery or a new part opens beside. */
