@@ -33,16 +33,23 @@ export const FACES_OF_STYLE: Readonly<Record<Style, readonly Face[]>> = {
   bold: ['bold', 'spareBold'],
 };
 
-/** Figures of equal width, for columns. Never on Besley: its bold zero has the wrong weight there. */
-export const LINES_UP_FIGURES: Readonly<Record<Face, boolean>> = {
-  head: false,
-  figure: false,
-  italic: false,
-  body: true,
-  bold: true,
-  slanted: true,
-  spare: false,
-  spareBold: false,
+/**
+ * Sofia Sans: figures of equal width, for columns, and set 01, the shapes of Cyrillic that most of its readers know (its
+ * plain ones are the Bulgarian). Neither on Besley, whose bold zero has the wrong weight with the first and whose set 01
+ * is another R.
+ */
+const SOFIA = { tnum: true, ss01: true } as const;
+
+/** What is switched on in each face. */
+export const FEATURES_OF_FACE: Readonly<Record<Face, Readonly<Record<string, boolean>>>> = {
+  head: {},
+  figure: {},
+  italic: {},
+  body: SOFIA,
+  bold: SOFIA,
+  slanted: SOFIA,
+  spare: {},
+  spareBold: {},
 };
 
 /** A paper holds characters that none of the fonts can show. Nothing was drawn: no silent boxes. */

@@ -1,5 +1,5 @@
 import type { Font } from '@cantoo/fontkit';
-import { FACES, FACES_OF_STYLE, type Face, LINES_UP_FIGURES, type PaperFonts, type Style } from './fonts.ts';
+import { FACES, FACES_OF_STYLE, type Face, FEATURES_OF_FACE, type PaperFonts, type Style } from './fonts.ts';
 
 /** One glyph of a shaped word. `kern` is what the font takes off (or adds) after it, in thousandths of the size. */
 export interface ShapedGlyph {
@@ -151,7 +151,7 @@ function charactersOf(codePoints: readonly number[]): string {
 }
 
 function shape(font: Font, face: Face, text: string): Shaped {
-  const run = font.layout(text, LINES_UP_FIGURES[face] ? { tnum: true } : {});
+  const run = font.layout(text, FEATURES_OF_FACE[face]);
   const perMille = 1000 / font.unitsPerEm;
   let width = 0;
   const glyphs = run.glyphs.map((glyph, index): ShapedGlyph => {
