@@ -73,8 +73,11 @@ test('rounds of a torque, a step moved and taken out and put back; another versi
   await typeCell(page, t('jobBook.round', { n: 1 }), 'tight');
   await expect(page.getByText(t('jobBook.stagesWrong'))).toBeVisible();
   await typeCell(page, t('jobBook.round', { n: 1 }), '30, 60, 90°');
+  // What is being typed when it moves goes with it.
+  await field(page, t('jobBook.tool')).fill('torque wrench 3');
   await page.keyboard.press('Alt+ArrowUp');
   await expect(page.getByRole('group', { name: t('jobBook.step', { n: 9 }) })).toBeVisible();
+  await expect(field(page, t('jobBook.tool'))).toHaveValue('torque wrench 3');
   await page.getByRole('button', { name: t('jobBook.takeOutStep', { n: 9 }) }).click();
   await expect(page.getByText(t('jobBook.wasTakenOut'))).toBeVisible();
   await page.keyboard.press('Control+z');
@@ -151,6 +154,11 @@ test('a job never written before: steps one after the other by keys, bolts in pa
   await expect(page.getByText(t('jobBook.ticks', { n: 20 }))).toBeVisible();
   // Escape leaves the cell, then the step; the keys go on from its row.
   await press('Escape', 'Escape');
+  await expect(page.getByRole('button', { name: /^4 Cover on/ })).toBeFocused();
+  // The row in hand moves by keys too, and keeps the focus.
+  await press('Alt+ArrowUp');
+  await expect(page.getByRole('button', { name: /^3 Cover on/ })).toBeFocused();
+  await press('Alt+ArrowDown', 'ArrowUp', 'ArrowDown');
   await expect(page.getByRole('button', { name: /^4 Cover on/ })).toBeFocused();
   // No source: a draft may hold it, the bench may not.
   await expect(page.getByText(t('jobBook.keepsFromBench', { n: 1, version: 1 }))).toBeVisible();

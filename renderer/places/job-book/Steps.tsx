@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef } from 'react';
+import { useEffect, useId, useLayoutEffect, useRef } from 'react';
 import { useKey } from '../../frame/keys.ts';
 import { t } from '../../words/t.ts';
 import { useRowKeys } from '../stock/row-keys.ts';
@@ -18,16 +18,32 @@ interface Props {
 export function Steps({ warnings, open, onOpen }: Props) {
   const { content, change, takeOut } = useJob();
   const { steps } = content;
+  const list = useRef<HTMLOListElement>(null);
+  const rowOf = (n: number) => list.current?.querySelectorAll<HTMLElement>('li')[n - 1]?.querySelector('button');
+  // The row that was moved keeps the focus where it stands then.
+  const follow = useRef<number | null>(null);
+  useLayoutEffect(() => {
+    if (follow.current !== null) rowOf(follow.current)?.focus();
+    follow.current = null;
+  });
   const move = (n: number, by: -1 | 1) => {
     const to = n - 1 + by;
     if (change === null || to < 0 || to >= steps.length) return;
     change((now) => ({ ...now, steps: moved(now.steps, n - 1, to) }));
-    onOpen(n + by);
+    if (open !== null) onOpen(n + by);
+    else follow.current = n + by;
   };
-  useKey('Alt+ArrowUp', () => open !== null && move(open, -1), change !== null && open !== null);
-  useKey('Alt+ArrowDown', () => open !== null && move(open, 1), change !== null && open !== null);
+  /** The step that is open, else the one whose row has the focus. */
+  const inHand = () => open ?? steps.find((step) => rowOf(step.n)?.matches(':focus'))?.n ?? null;
+  const moveInHand = (by: -1 | 1) => {
+    const n = inHand();
+    // What is still being typed stays with its step.
+    if (open !== null && document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    if (n !== null) move(n, by);
+  };
+  useKey('Alt+ArrowUp', () => moveInHand(-1), change !== null);
+  useKey('Alt+ArrowDown', () => moveInHand(1), change !== null);
   useKey('Esc', () => onOpen(null), open !== null);
-  const list = useRef<HTMLOListElement>(null);
   useRowKeys(list, '.book-step');
   // When a step is closed the keys go on from its row.
   const before = useRef(open);
