@@ -107,6 +107,8 @@ test('a part that was used, and photos of a step, by touch', async ({ garage, pa
     .toEqual([{ of: { what: 'step', id: jobId, step: 2 }, printed: true }]);
   expect(await tooSmall(page)).toEqual([]);
   await expectAxeClean(page, 'a photo of a step');
+  const [paper] = await Promise.all([page.waitForEvent('download'), press(page, t('bay.photoPaper'))]);
+  expect(paper.suggestedFilename()).toMatch(/\.pdf$/);
   // What is no picture is not kept, and says so.
   await page
     .locator('input[type=file]')

@@ -10,6 +10,7 @@ import { FluidWork } from './FluidWork.tsx';
 import { Readings, readingsOf } from './Readings.tsx';
 import { SampleWork } from './SampleWork.tsx';
 import { StepEnd } from './StepEnd.tsx';
+import { StepEnded } from './StepEnded.tsx';
 import { StepFacts } from './StepFacts.tsx';
 
 interface Props {
@@ -42,6 +43,7 @@ export function StepWork({ order, job, procedure, view, held, onPhoto }: Props) 
         {step.do}
       </h2>
       <StepFacts step={step} />
+      <StepEnded view={view} />
       {step.torque === null ? null : <TorqueWork jobId={job.id} step={step.n} held={held} />}
       {step.measure === null ? null : (
         <Readings

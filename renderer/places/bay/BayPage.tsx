@@ -14,6 +14,7 @@ import { BayClocks } from './BayClocks.tsx';
 import { BaySteps } from './BaySteps.tsx';
 import { BayTop } from './BayTop.tsx';
 import { FoundPage } from './found/FoundPage.tsx';
+import { LastTimesHere } from './LastTimesHere.tsx';
 import { CheckPage } from './leave/CheckPage.tsx';
 import { LeavePage } from './leave/LeavePage.tsx';
 import { PhotoPage } from './PhotoPage.tsx';
@@ -101,6 +102,7 @@ function JobInHand({ order, job }: { readonly order: Order; readonly job: Job | 
         ) : (
           <BaySteps {...{ order, job, held }} procedure={version.content} onPhoto={(n) => to('photo', String(n))} />
         )}
+        {version === undefined ? null : <LastTimesHere bookJobId={version.bookJobId} />}
       </div>
       <Acts>
         <Button onClick={() => to('found')}>{t('bay.found')}</Button>

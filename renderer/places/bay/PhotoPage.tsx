@@ -18,6 +18,7 @@ import { t } from '../../words/t.ts';
 import { nearText } from '../../words/times.ts';
 import { BayTop } from './BayTop.tsx';
 import { ClockStrip } from './ClockStrip.tsx';
+import { PhotoPaper } from './PhotoPaper.tsx';
 
 interface Props {
   readonly order: Order;
@@ -123,6 +124,7 @@ export function PhotoPage({ order, job, step, onBack }: Props) {
             ))}
           </ul>
         )}
+        {rows.some((row) => row.printed) ? <PhotoPaper orderId={order.id} /> : null}
       </div>
     </>
   );

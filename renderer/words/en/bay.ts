@@ -39,4 +39,6 @@ export const bay = {
   noPhotos: 'No photo of this visit yet.',
   printIt: 'Print it for the customer',
   takeOut: 'Take it out',
+  photoPaper: 'Paper with the photos',
+  lastTimes: 'What this job took last times',
 } as const;
