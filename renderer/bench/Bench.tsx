@@ -64,8 +64,8 @@ export function Bench({ order, job, onJob }: Props) {
         <>
           <Clocks order={order} job={job} />
           <Pick order={order} job={job} />
-          <Steps order={order} job={job} />
           {job.bookVersionId === null ? null : <PrintBenchCopy of={{ jobId: job.id }} small />}
+          <Steps order={order} job={job} />
         </>
       )}
     </>
