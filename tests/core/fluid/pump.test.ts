@@ -23,6 +23,16 @@ test('strokes for a quantity give at least that, and one fewer gives less', () =
   );
 });
 
+test('a quantity that so many strokes give exactly needs not one more, whatever the figures', () => {
+  const some = fc.integer({ min: 1, max: 5000 });
+  fc.assert(
+    fc.property(some, some, some, (each, strokes, wanted) => {
+      expect(strokesFor(each * wanted, { strokes, quantity: each * strokes })).toBe(wanted);
+      expect(quantityOf(wanted, { strokes, quantity: each * strokes })).toBe(each * wanted);
+    }),
+  );
+});
+
 test('a pump that was never measured says so', () => {
   expect(() => quantityOf(5, { strokes: 0, quantity: 100 })).toThrow(RangeError);
   expect(() => strokesFor(5, { strokes: 10, quantity: 0 })).toThrow(RangeError);
