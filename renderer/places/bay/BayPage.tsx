@@ -21,6 +21,7 @@ import { PhotoPage } from './PhotoPage.tsx';
 import { UsedPart } from './UsedPart.tsx';
 import '../../bench/bench.css';
 import './bay.css';
+import './found/found.css';
 
 interface Props {
   readonly id: string;
