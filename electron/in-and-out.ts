@@ -5,7 +5,7 @@ import { DATE_ORDERS, FIELDS, guessMapping, type Mapping } from '../core/bring-i
 import { readTable, type Table } from '../core/bring-in/table.ts';
 import { type BadRow, bringIn, type Desk, tryFile } from '../core/bring-in/whole-file.ts';
 import type { Answer, ShopError } from '../core/contract/errors.ts';
-import { EXPORTS } from '../core/contract/export.ts';
+import { EXPORTS } from '../core/contract/export-kinds.ts';
 import type { OutputOf } from '../core/contract/index.ts';
 import { type Cell, writeCsv } from '../core/take-out/csv.ts';
 import { sayProblem } from './problem-words.ts';

@@ -1,8 +1,7 @@
 import { z } from 'zod';
+import { EXPORTS } from './export-kinds.ts';
 import { ask } from './operation.ts';
 import { words } from './scalars.ts';
-
-export const EXPORTS = ['customers', 'cars', 'visits', 'orders'] as const;
 
 export const exportRoom = {
   /**

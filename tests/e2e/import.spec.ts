@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { t } from '../../renderer/words/t.ts';
 import { expectAxeClean } from './axe.ts';
 import { expect, test } from './shop-fixture.ts';
@@ -63,4 +64,14 @@ test('a file from elsewhere: shown, tried, stopped on the way, gone on, known th
     .click();
   await expect(page.getByText(/^Taken back: /)).toBeVisible({ timeout: 60_000 });
   await expectAxeClean(page, 'taken back');
+});
+
+test('what is here goes out as CSV', async ({ page, garage }) => {
+  await garage.booked();
+  await enter(page, garage, 'Piet');
+  await page.goto(`${garage.door.host.address}/#/shop/in`);
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: t('bringIn.out-customers'), exact: true }).click();
+  const text = readFileSync(await (await saved).path(), 'utf8');
+  expect(text).toMatch(/^\uFEFFcustomer-key,customer-name,.*\r\n[^,]+,Ilse Vandermeer,555-0142,/);
 });

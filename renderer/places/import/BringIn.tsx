@@ -6,6 +6,7 @@ import { BadRows } from './BadRows.tsx';
 import { Columns } from './Columns.tsx';
 import { Earlier } from './Earlier.tsx';
 import { Progress } from './Progress.tsx';
+import { TakeOut } from './TakeOut.tsx';
 import { useBringIn } from './use-bring-in.ts';
 import './bring-in.css';
 
@@ -95,6 +96,7 @@ export default function BringIn() {
         </p>
       )}
       <Earlier busy={work !== null} onTakeBack={(id) => void all.takeBack(id)} />
+      <TakeOut />
     </div>
   );
 }

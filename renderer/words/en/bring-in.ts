@@ -81,5 +81,12 @@ export const bringIn = {
   earlier: 'Brought in before',
   noEarlier: 'No file was brought in yet.',
   run: '{when} by {person}: {customers} customers, {cars} cars, {visits} past visits',
+  out: 'Out, to take elsewhere',
+  outWords: 'CSV files in UTF-8; customers, cars and visits can be brought in again as they are.',
+  'out-customers': 'Customers',
+  'out-cars': 'Cars',
+  'out-visits': 'Visits',
+  'out-orders': 'Orders',
+  stopOut: 'Stop after {n}',
   wasTakenBack: 'taken back {when}',
 } as const;
