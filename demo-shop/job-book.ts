@@ -1,4 +1,5 @@
-import { OUTPUT_SEAL, SIX_MORE } from './book-of-ten.ts';
+import { OUTPUT_SEAL } from './book/axles.ts';
+import { SIX_MORE } from './book/six-more.ts';
 import type { Story } from './story.ts';
 
 /**

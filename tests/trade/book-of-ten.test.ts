@@ -3,7 +3,7 @@ import { checkProcedure } from '../../core/bench/procedure-check.ts';
 import { STARTING_JOBS } from '../../core/bench/starting-jobs.ts';
 import { touchesOf } from '../../core/bench/torque-group.ts';
 import { bookJobContent } from '../../core/contract/procedure.ts';
-import { SIX_MORE } from '../../demo-shop/book-of-ten.ts';
+import { SIX_MORE } from '../../demo-shop/book/six-more.ts';
 
 const TEN = [...STARTING_JOBS, ...SIX_MORE].map((job) => bookJobContent.parse(job));
 const steps = TEN.flatMap((job) => job.steps);
