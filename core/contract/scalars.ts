@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { LINE_KINDS } from '../money/line.ts';
+import { MOST } from '../money/most.ts';
 
 /** Words without control characters, trimmed, of a bounded length: nobody types ten megabytes into a sheet. */
 export const words = (most: number) =>
@@ -17,10 +18,10 @@ export const id = z.string().min(1).max(64);
 /** An id made outside the shop: a UUIDv7 (RFC 9562). */
 export const madeId = z.uuidv7();
 export const revision = z.int().min(1);
-/** Minor units. */
-export const amount = z.int().min(-900_000_000_000).max(900_000_000_000);
+/** Minor units: whatever adds up, so wider than what may be typed. */
+export const amount = z.int();
 /** Minor units, never below zero: what somebody types as a price. */
-export const price = z.int().min(0).max(900_000_000_000);
+export const price = z.int().min(0).max(MOST);
 /** Thousandths of an hour, piece or litre. */
 export const quantity = z.int().min(0).max(1_000_000_000);
 /** Basis points of a percentage, 0 to 100 %. */

@@ -1,11 +1,12 @@
 import type { z } from 'zod';
 import type { jobFields, lineFields } from '../../core/contract/whole-order.ts';
+import { MOST, withinMost } from '../../core/money/most.ts';
 import type { Context } from '../context.ts';
 import { newId } from '../id.ts';
 import { loadOrder } from '../order/load.ts';
 import { letterOf, reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
-import { held, notFound } from '../refusal.ts';
+import { badInput, held, notFound } from '../refusal.ts';
 import type { JobRow, LineRow, WorkOrderRow } from '../tables.ts';
 
 type LineFields = z.output<typeof lineFields>;
@@ -97,7 +98,14 @@ export async function lineRow(context: Context, id: string): Promise<LineRow> {
   return line;
 }
 
-export async function addLine(context: Context, jobId: string, fields: LineFields): Promise<string> {
+/** Refuses a line that comes to more than a sheet can hold, as sold or as bought. `path` names it in the input. */
+export function lineWithinMost(path: string, { quantity, book, unitPrice, unitCost }: LineFields): void {
+  if (!withinMost(Math.max(quantity, book), Math.max(unitPrice, unitCost ?? 0)))
+    throw badInput(path, 'too-much', { most: MOST });
+}
+
+export async function addLine(context: Context, jobId: string, fields: LineFields, path = 'line'): Promise<string> {
+  lineWithinMost(path, fields);
   const last = await context.tx
     .selectFrom('line')
     .select('place')
@@ -151,7 +159,7 @@ export async function addJob(
     comeback_cause: null,
   });
   const lineIds = [];
-  for (const line of lines) lineIds.push(await addLine(context, id, line));
+  for (const [at, line] of lines.entries()) lineIds.push(await addLine(context, id, line, `lines.${at}`));
   return { id, revision: 1, letter: letterOf(place), lineIds };
 }
 

@@ -19,6 +19,7 @@ import {
   lineColumns,
   lineFieldsOf,
   lineRow,
+  lineWithinMost,
   openSheet,
   untouched,
 } from './on-the-sheet.ts';
@@ -211,6 +212,7 @@ export const sheetHandlers: Handlers = {
     const row = await lineRow(context, id);
     const was = lineFieldsOf(row);
     const fields = { ...was, ...given(change) };
+    lineWithinMost('change', fields);
     const next = await context.write.edit('line', id, revision, lineColumns(fields), change, lineFieldsOf);
     if (givesAway(was, fields))
       await lineDiscountsFit(context, (await jobRow(context, row.job_id)).work_order_id, [id]);

@@ -1,4 +1,5 @@
 import { money, scale } from '../../core/money/money.ts';
+import { MOST, withinMost } from '../../core/money/most.ts';
 import { issue, issueCost, takeIn } from '../../core/stock/average.ts';
 import type { Context, Handlers } from '../context.ts';
 import { foldPlate, foldText } from '../fold.ts';
@@ -41,6 +42,7 @@ export const stockHandlers: Handlers = {
   'part.add': async (input, context) => {
     const same = await context.tx.selectFrom('part').select('id').where('number', '=', input.number).executeTakeFirst();
     if (same) throw badInput('number', 'number-taken');
+    if (!withinMost(input.onHand, input.cost)) throw badInput('onHand', 'too-much', { most: MOST });
     const id = newId();
     const value = scale(input.onHand, input.cost, 1000);
     await context.write.insert('part', {
