@@ -101,14 +101,14 @@ export async function dispatch(
         beside = context;
         return null;
       }
-      if (operation.kind === 'ask') return parse(operation.output, await handler(parsed, context));
+      if (operation.kind === 'ask') return operation.output.parse(await handler(parsed, context));
       const inputHash = sha256(canonical([name, input, caller.personId]));
       const before = await tx.selectFrom('request').selectAll().where('id', '=', request).executeTakeFirst();
       if (before) {
         if (before.input_hash !== inputHash) throw badInput('request', 'used-for-another');
         return JSON.parse(before.answer) as unknown;
       }
-      const answer = parse(operation.output, await handler(parsed, context));
+      const answer = operation.output.parse(await handler(parsed, context));
       await write.insert('request', {
         id: request,
         operation: name,
@@ -127,7 +127,7 @@ export async function dispatch(
       return answer;
     });
     if (beside) {
-      const done = parse(operation.output, await handler(parsed, beside));
+      const done = operation.output.parse(await handler(parsed, beside));
       house.announce(['care']);
       return { ok: true, output: done };
     }
