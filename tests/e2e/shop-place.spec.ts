@@ -13,7 +13,10 @@ async function toShop(page: Page, garage: Garage, name: string): Promise<void> {
 const shopNow = (garage: Garage) => garage.did('Odile', 'shop.get', {});
 const settingsNow = async (garage: Garage) => (await shopNow(garage)).settings;
 
-const PAGES = ['garage', 'tax', 'rates', 'people', 'bays', 'yes', 'numbers', 'copies', 'keys', 'program'] as const;
+const PAGES = [
+  ...(['garage', 'tax', 'rates', 'people', 'bays', 'wrenches', 'pumps', 'lists', 'reminding'] as const),
+  ...(['yes', 'numbers', 'copies', 'keys', 'program'] as const),
+];
 
 test('axe finds nothing in any page of Shop', async ({ garage, page }) => {
   test.setTimeout(120_000);
