@@ -54,6 +54,36 @@ test('an answer that was lost on its way: the same tap is sent again and counts 
   expect(lost).toBe(1);
 });
 
+test('what Runa tapped goes in for Runa alone, after another person and a new page', async ({
+  garage,
+  page,
+  context,
+}) => {
+  const { orderId, jobId } = await orderWithRing(garage);
+  await enterByTouch(page, garage.door.host.newLink('tablet'));
+  await toBay(page, garage, orderId);
+  await press(page, t('bench.stepDone', { n: 1 }));
+  await tighten(page, 1);
+  await expect.poll(() => touchesMade(garage, jobId)).toEqual({ made: 1, due: 1 });
+  await page.route('**/call', (route) =>
+    route.request().postData()?.includes('torque.make') ? route.abort() : route.continue(),
+  );
+  await tighten(page, 2);
+  await expect(page.getByRole('status')).toContainText(t('bench.tapsWait', { n: 1 }));
+
+  const other = await context.newPage();
+  await page.close();
+  await enterByTouch(other, garage.door.host.newLink('tablet'), 'Nessa');
+  await toBay(other, garage, orderId);
+  await expect(other.getByRole('status')).toContainText(t('bench.tapsOf', { n: 1, name: 'Runa' }));
+  expect(await touchesMade(garage, jobId)).toEqual({ made: 1, due: 1 });
+
+  await enterByTouch(other, garage.door.host.newLink('tablet'));
+  await expect.poll(() => touchesMade(garage, jobId)).toEqual({ made: 2, due: 2 });
+  const { touches } = await garage.did('Nessa', 'torque.get', { jobId, step: 2 });
+  expect(touches.slice(0, 2).map((touch) => touch.made?.by)).toEqual(['Runa', 'Runa']);
+});
+
 test('the host is stopped in the middle and started again: the page that stayed open sends what it kept', async ({
   page,
   context,
