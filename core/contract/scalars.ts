@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { LINE_KINDS } from '../money/line.ts';
 import { MOST } from '../money/most.ts';
 
+/** Signs that turn the direction of what follows (Unicode bidi embeddings, overrides and isolates): words would lie. */
+const TURNS = /[\u202a-\u202e\u2066-\u2069]/;
 /** Words without control characters, trimmed, of a bounded length: nobody types ten megabytes into a sheet. */
 export const words = (most: number) =>
   z
@@ -9,7 +11,7 @@ export const words = (most: number) =>
     .trim()
     .max(most)
     .refine((text) => text.isWellFormed(), { error: 'broken-character' })
-    .refine((text) => !/[^\P{Cc}\n\t]/u.test(text), { error: 'control-character' });
+    .refine((text) => !/[^\P{Cc}\n\t]/u.test(text) && !TURNS.test(text), { error: 'control-character' });
 /** A plate: letters and digits of any script, with the signs that stand between them. */
 export const plate = words(16).refine((text) => /^[\p{L}\p{M}\p{N} .·•/-]*$/u.test(text), { error: 'not-a-plate' });
 export const needed = (most: number) => words(most).min(1);

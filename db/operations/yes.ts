@@ -19,7 +19,9 @@ export const yesHandlers: Handlers = {
     if (input.way === 'phone' && input.reached === '') throw badInput('reached', 'number-needed');
     if (input.way === 'signed' && (input.strokes === null || input.strokes.length === 0))
       throw badInput('strokes', 'signature-needed');
-    for (const one of input.jobs) {
+    for (const [at, one] of input.jobs.entries()) {
+      if (input.jobs.findIndex((other) => other.jobId === one.jobId) < at)
+        throw badInput(`jobs.${at}.jobId`, 'same-row-twice');
       const job = loaded.jobs.find((row) => row.id === one.jobId);
       if (!job) throw notFound('job', one.jobId);
       if (one.answer === 'no' && one.unsafe && input.way !== 'signed')

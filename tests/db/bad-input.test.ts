@@ -35,6 +35,7 @@ describe('bad input is answered in the closed set of errors and nothing is writt
       'order.book',
       intake({ car: { add: { vin: 'CRWNWHEE8LO000417', words: 'Car', unit: 'km' } } }),
     ],
+    ['a sign that turns what follows round', 'order.book', intake({ complaint: 'Noise \u202egnp.exe' })],
     ['a field nobody asked for', 'order.book', intake({ colour: 'green' })],
     ['nothing at all', 'order.book', null],
   ])('%s', async (_name, operation, input) => {
@@ -54,6 +55,24 @@ describe('bad input is answered in the closed set of errors and nothing is writt
     expect(await book({ mileage: -1 })).toMatchObject({ fields: [{ problem: 'too-little', with: { least: 0 } }] });
     expect(await book({ promiseAt: -2_208_988_800_000 })).toMatchObject({
       fields: [{ path: 'promiseAt', problem: 'too-little' }],
+    });
+  });
+
+  test('yes and no to one job in one breath', async () => {
+    const { id: orderId } = await garage.did('Desk', 'order.book', intake({}) as never);
+    const { id: jobId } = await garage.did('Desk', 'job.add', { orderId, job: { title: 'Service' } });
+    const both = {
+      orderId,
+      jobs: [
+        { jobId, answer: 'yes' as const },
+        { jobId, answer: 'no' as const },
+      ],
+      upTo: { total: 100 },
+      spoken: { name: 'Agnes Pell', role: 'customer' as const },
+      way: 'person' as const,
+    };
+    expect(await garage.refused('Desk', 'decision.record', both)).toMatchObject({
+      fields: [{ path: 'jobs.1.jobId', problem: 'same-row-twice' }],
     });
   });
 
