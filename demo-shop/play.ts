@@ -1,5 +1,6 @@
 import type { OutputOf } from '../core/contract/index.ts';
 import type { Shop } from '../electron/dispatch.ts';
+import { atTheLift } from './at-the-lift.ts';
 import { baysOfTheDay } from './bays.ts';
 import { carrierSwap } from './carrier-swap.ts';
 import { earlierWeeks } from './earlier-weeks.ts';
@@ -38,6 +39,7 @@ export async function playDemo(shop: Shop, end: number, say: (sentence: string) 
   bringOldBooksIn(story, say);
   jobBookOfTen(story);
   earlierWeeks(story);
+  atTheLift(story);
   carrierSwap(story, stock);
   finishedOrders(story);
   ordersUnderWay(story);
