@@ -82,10 +82,10 @@ test('25,000 customers with 400 bad rows: tried, brought in, again, taken back, 
   expect(first.bad[0]).toEqual({ line: 9, problems: [{ field: 'customer-email', problem: 'wrong-form' }] });
   expect(first.counts).toEqual({ customers: 24_600, cars: 24_600, visits: 0, known: 0, bad: BAD });
 
-  // The last pieces cost what the first ones did: nothing is looked for by going through all that is here.
+  // The last pieces cost about what the first ones did: going through all that is here for each would be a hundred times.
   const middle = (times: readonly number[]) => times.toSorted((a, b) => a - b)[times.length >> 1] ?? 0;
   const growth = middle(first.pieceTook.slice(-10)) / middle(first.pieceTook.slice(0, 10));
-  expect(growth).toBeLessThan(4);
+  expect(growth).toBeLessThan(8);
 
   const again = await bringIn();
   expect(again.counts).toEqual({ customers: 0, cars: 0, visits: 0, known: 24_600, bad: BAD });

@@ -167,3 +167,29 @@ test('pieces of what goes out leave nothing out', async () => {
   }
   expect(all).toEqual(['OYB 902', 'KD 14 MW', 'HAL 77']);
 });
+
+test('others go on while a large file comes in: between two of its pieces they are answered', async () => {
+  const { names, rows } = tableOf(
+    `Name,Phone\n${Array.from({ length: 2500 }, (_, n) => `Ida ${n},0171 ${5_550_000 + n}`).join('\n')}`,
+  );
+  const done: string[] = [];
+  const desk = deskOf(garage);
+  const put: Desk['put'] = async (input) => {
+    const answer = await desk.put(input);
+    done.push('piece');
+    return answer;
+  };
+  const all = bringIn({ name: 'old.csv', hash: '', rows }, guessMapping(names, rows), { ...desk, put });
+  let ended = false;
+  const others = (async () => {
+    while (!ended) {
+      await garage.did('Runa', 'today.get', {});
+      done.push('other');
+    }
+  })();
+  expect((await all).made.customers).toBe(2500);
+  ended = true;
+  await others;
+  expect(done.filter((what) => what === 'piece')).toHaveLength(10);
+  expect(done.join(' ')).not.toContain('piece piece piece');
+});
