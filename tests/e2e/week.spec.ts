@@ -87,6 +87,7 @@ test('a bay kept free, somebody away, and the week as a calendar file', async ({
   await expect(page.getByText(t('plan.wordsNeeded'))).toBeVisible();
   await page.getByLabel(t('plan.words')).fill('Lift examination');
   await page.getByLabel(t('intake.hours'), { exact: true }).fill('3');
+  await page.getByLabel(t('plan.by')).selectOption('Nessa');
   await page.getByRole('button', { name: t('plan.keepIt') }).click();
   await expect(page.getByRole('button', { name: /^Lift examination/ })).toBeVisible();
 
@@ -125,4 +126,30 @@ test('who did not come frees the hours, and may have come after all', async ({ g
   await page.getByRole('button', { name: /^KTB 4471.*Did not come/ }).click();
   await page.getByRole('button', { name: t('plan.cameAfterAll') }).click();
   await expect(page.getByRole('button', { name: /^KTB 4471.*Not here yet/ })).toBeVisible();
+});
+
+test('the day strip of Today: moved by keys, then by the mouse', async ({ garage, page }) => {
+  const { revision, bays } = await garage.did('Odile', 'shop.get', {});
+  await garage.did('Odile', 'shop.bays', { revision, bays: [...bays, { id: null, name: 'Floor', words: '' }] });
+  const today = new Date().toISOString().slice(0, 10);
+  const booking = { bayId: bays[0]?.id ?? '', day: today, from: '09:00', hours: 2000 };
+  const id = await garage.booked({ booking, here: false });
+  const keys = new Keys(page);
+  await keys.enter(garage);
+  const block = page.getByRole('group', { name: t('today.strip') }).getByRole('link', { name: /KTB 4471.*booked/ });
+  await keys.to(block);
+  await keys.press(' ', 'ArrowRight', 'ArrowRight', 'ArrowDown', 'Enter');
+  await expect.poll(() => bookingOf(garage, id)).toMatchObject({ bay: 'Floor', from: '09:30', day: today });
+  await expectAxeClean(page, 'Today after a move');
+  const [car, strip] = [await block.boundingBox(), await page.locator('.strip').boundingBox()];
+  if (car === null || strip === null) throw new Error('the day is not drawn');
+  await page.mouse.move(car.x + 20, car.y + 20);
+  await page.mouse.down();
+  await page.mouse.move(car.x + 20, strip.y + 50, { steps: 5 });
+  await page.mouse.up();
+  await expect.poll(() => bookingOf(garage, id)).toMatchObject({ bay: 'Bay 1', from: '09:30' });
+  // It was moved, not opened.
+  await expect(page.getByRole('heading', { level: 1, name: t('today.title') })).toBeVisible();
+  await block.click();
+  await expect(page).toHaveURL(new RegExp(id));
 });

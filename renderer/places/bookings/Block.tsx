@@ -58,7 +58,6 @@ export function Block({ one, bay, dayWords, lane, shown, held, onTake, onDrop, o
         ...{ '--lane': lane },
       }}
       aria-pressed={held}
-      aria-label={t(`plan.said-${one.look}`, { name: one.name, about: one.about, place })}
       title={`${one.name} ${one.about}`.trim()}
       onClick={() => {
         if (!held) onTake();
@@ -92,6 +91,7 @@ export function Block({ one, bay, dayWords, lane, shown, held, onTake, onDrop, o
     >
       <b>{one.name}</b> {still === '' ? one.about : <em>{still}</em>}
       {one.person === '' ? null : <span className="week-person"> {one.person}</span>}
+      <span className="aloud"> {t(`plan.said-${one.look}`, { place })}</span>
     </button>
   );
 }

@@ -14,6 +14,7 @@ import { readHours } from '../book-in/draft.ts';
 import { Pick } from '../book-in/Talk.tsx';
 import { type Place, type Planned, takesRoom } from './plan.ts';
 import type { Hand, Plan } from './use-plan.ts';
+import './week.css';
 
 type Load = OutputOf<'booking.capacity'>['days'];
 
@@ -171,11 +172,13 @@ function Doubts({ hand, booked, bays, load }: Pick<Props, 'booked' | 'bays' | 'l
     ...personClashesWith(mine, others).map(person),
   ];
   const day = load.find((row) => row.day === place.day);
-  const before = one !== null && one.day === place.day && takesRoom(one) ? one.hours : 0;
+  // A bay that is kept takes hours of work only where somebody is to do it.
+  const works = (booking: Pick<Planned, 'personId'>) => (one !== null && !one.own) || booking.personId !== null;
+  const before = one !== null && one.day === place.day && takesRoom(one) && works(one) ? one.hours : 0;
   const clash = told.length > 0;
   const free = day === undefined ? null : day.free + before;
   const h = (thousandths: number) => formatQuantity(thousandths, decimal);
-  if (free !== null && place.hours > free)
+  if (free !== null && works(place) && place.hours > free)
     told.push(t(free > 0 ? 'plan.noRoom' : 'plan.noRoomAtAll', { free: h(free), hours: h(place.hours) }));
   return (
     <p role="status" className="week-doubts">

@@ -15,7 +15,7 @@ import { hoursShown, minutesOf } from '../today/strip/lay-out.ts';
 import { Away } from './Away.tsx';
 import { CalendarFile } from './CalendarFile.tsx';
 import { DayLanes } from './DayLanes.tsx';
-import { useHandKeys } from './hand-keys.ts';
+import { useFocusOnMoved, useHandKeys } from './hand-keys.ts';
 import { InHand } from './InHand.tsx';
 import { minutesTaken, plannedOf, shownDays, stepped, weekOf } from './plan.ts';
 import { usePlan } from './use-plan.ts';
@@ -80,12 +80,7 @@ export function WeekPage({ day }: { readonly day: string | undefined }) {
   useEffect(() => {
     if (going !== '') document.querySelector('.week-going')?.scrollIntoView({ block: 'nearest' });
   }, [going]);
-  // What was moved has the focus again where it stands now.
-  const { done } = plan;
-  useEffect(() => {
-    const moved = done === null ? null : document.querySelector<HTMLElement>(`[data-booking="${done.id}"]`);
-    moved?.focus();
-  }, [done]);
+  useFocusOnMoved(plan.done, listed.data);
   return (
     <Page
       title={t('plan.title')}

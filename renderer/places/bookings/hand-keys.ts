@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Step } from './plan.ts';
-import type { Hand } from './use-plan.ts';
+import type { Done, Hand } from './use-plan.ts';
 
 const STEPS: Readonly<Record<string, Step>> = {
   ArrowLeft: 'earlier',
@@ -20,8 +20,8 @@ export function useHandKeys(hand: Hand | null, onStep: (step: Step) => void, onS
   useEffect(() => {
     if (held === null) return;
     const onKey = (event: KeyboardEvent) => {
-      const at = event.target instanceof HTMLElement ? event.target : null;
-      const free = at === document.body || at?.dataset.booking === held;
+      const at = event.target instanceof Element ? event.target : null;
+      const free = at === document.body || at?.getAttribute('data-booking') === held;
       if (!free || event.ctrlKey || event.altKey || event.metaKey) return;
       const step = STEPS[event.key];
       if (step === undefined && event.key !== 'Enter') return;
@@ -33,4 +33,17 @@ export function useHandKeys(hand: Hand | null, onStep: (step: Step) => void, onS
     window.addEventListener('keydown', onKey, { capture: true });
     return () => window.removeEventListener('keydown', onKey, { capture: true });
   }, [held]);
+}
+
+/**
+ * What was moved has the focus again where it stands now. It is drawn anew there once the shop has told the new list, and
+ * takes the focus only where nothing else has it by then.
+ */
+export function useFocusOnMoved(done: Done | null, listed: unknown): void {
+  useEffect(() => {
+    // Asked again with every new list.
+    void listed;
+    if (done === null || (document.activeElement ?? document.body) !== document.body) return;
+    document.querySelector<HTMLElement>(`[data-booking="${done.id}"]`)?.focus({ preventScroll: true });
+  }, [done, listed]);
 }

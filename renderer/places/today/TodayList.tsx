@@ -10,9 +10,11 @@ import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
+import { usePlan } from '../bookings/use-plan.ts';
 import { AlsoWaits } from './AlsoWaits.tsx';
 import { isLate } from './row-words.ts';
 import { Day } from './strip/Day.tsx';
+import { TodayInHand } from './TodayInHand.tsx';
 import { TodayRow } from './TodayRow.tsx';
 import './today.css';
 
@@ -38,6 +40,10 @@ export function TodayList() {
   const writing = useWriting();
   const now = useNow(30_000);
   const list = useRef<HTMLDivElement>(null);
+  const plan = usePlan();
+  const { hand } = plan;
+  useKey('Esc', plan.leave, hand !== null);
+  useKey('Ctrl+Enter', () => void plan.save(), hand !== null);
 
   const step = (by: number) => {
     const rows = [...(list.current?.querySelectorAll<HTMLAnchorElement>('a.today-row') ?? [])];
@@ -55,10 +61,11 @@ export function TodayList() {
       title={t('today.title')}
       {...(head === undefined ? {} : { words: head })}
       {...(data && rows.length === 0 ? {} : { actions: <BookButton /> })}
+      foot={<TodayInHand plan={plan} now={now} />}
     >
       {error && !data ? <p role="alert">{errorSentence(error, writing)}</p> : null}
       {data && rows.length === 0 ? <Empty action={<BookButton />}>{t('today.empty')}</Empty> : null}
-      {data && rows.length > 0 ? <Day rows={rows} now={now} /> : null}
+      {data && rows.length > 0 ? <Day rows={rows} now={now} plan={plan} /> : null}
       <div ref={list}>
         {rows.length === 0
           ? null

@@ -29,7 +29,7 @@ export const today = {
   labOverdue: 'No result yet from {lab}: {sample}',
   coreOverdue: 'The old unit did not come back: {part}, {customer}',
   reminders: { one: 'One customer to call about what is due', other: '{n} customers to call about what is due' },
-  strip: 'The bays today, hour by hour',
+  strip: 'The bays today, hour by hour; Space takes a car in hand, arrows move it, Enter puts it down',
   noBay: 'No bay',
   'block-booked': '{car}, booked from {from} to {to}',
   'block-worked': '{car}, worked on now, booked from {from} to {to}',

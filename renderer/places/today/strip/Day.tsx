@@ -5,7 +5,9 @@ import { useShop, useWriting } from '../../../state/shop.ts';
 import { useAsk } from '../../../state/use-ask.ts';
 import { t } from '../../../words/t.ts';
 import { nearText, timeText } from '../../../words/times.ts';
-import { type Booked, DayStrip, type Promised } from './DayStrip.tsx';
+import { at, minutesTaken, plannedOf } from '../../bookings/plan.ts';
+import type { Plan } from '../../bookings/use-plan.ts';
+import { type Booked, DayStrip, type Moving, type Promised } from './DayStrip.tsx';
 import { minutesOf } from './lay-out.ts';
 
 type Row = OutputOf<'today.get'>['rows'][number];
@@ -16,10 +18,12 @@ const HOUR = 60;
 interface Props {
   readonly rows: readonly Row[];
   readonly now: number;
+  /** What is moved, by mouse or by keys. */
+  readonly plan: Plan;
 }
 
 /** Today's bays with their cars, and what was promised: of open orders, for today or before. */
-export function Day({ rows, now }: Props) {
+export function Day({ rows, now, plan }: Props) {
   const writing = useWriting();
   const settings = useShop()?.settings;
   const today = civilDateOf(now, writing.zone);
@@ -34,12 +38,12 @@ export function Day({ rows, now }: Props) {
     if (wall.date > today) return [];
     const block = booked.find((one) => one.orderId === row.orderId);
     // What was promised before today hangs where its slot begins, else at this minute.
-    const at = wall.date === today ? minutesOf(wall.time) : (block?.from ?? minute);
+    const hangs = wall.date === today ? minutesOf(wall.time) : (block?.from ?? minute);
     return [
       {
         orderId: row.orderId,
         bayId: block?.bayId ?? '',
-        at,
+        at: hangs,
         time: nearText(row.promiseAt, writing, now),
         // In its bay the car stands beside it; elsewhere the pennant says whose it is.
         words: block === undefined ? `${nearText(row.promiseAt, writing, now)} ${row.plate}`.trim() : '',
@@ -48,9 +52,29 @@ export function Day({ rows, now }: Props) {
       },
     ];
   });
+  const planned = plannedOf(data);
+  const ofId = (id: string) => planned.find((one) => one.id === id);
+  const { hand } = plan;
+  const moving: Moving = {
+    held: hand?.one?.id ?? null,
+    going: hand !== null && hand.place.day === today ? { bayId: hand.place.bayId, ...minutesTaken(hand.place) } : null,
+    onTake: (id) => {
+      const one = ofId(id);
+      if (one !== undefined) plan.take(one, one);
+    },
+    onPut: (id, bayId, begins) => {
+      const one = ofId(id);
+      if (one !== undefined) plan.put(at({ ...one, bayId }, begins));
+    },
+    onDrop: (id, bayId, begins) => {
+      const one = ofId(id);
+      if (one !== undefined) void plan.drop(one, at({ ...one, bayId }, begins));
+    },
+  };
   return (
     <>
       <DayStrip
+        moving={moving}
         bays={data.bays}
         booked={booked}
         promised={promised}
@@ -96,7 +120,16 @@ function Hours({ day }: { readonly day: string }) {
 function keptOf(booking: OutputOf<'booking.list'>['internal'][number]): Booked {
   const from = minutesOf(booking.from);
   const to = Math.min(24 * HOUR, from + (booking.hours * HOUR) / 1000);
-  return { orderId: booking.id, bayId: booking.bayId, from, to, plate: '', words: booking.words, look: 'kept' };
+  return {
+    id: booking.id,
+    orderId: booking.id,
+    bayId: booking.bayId,
+    from,
+    to,
+    plate: '',
+    words: booking.words,
+    look: 'kept',
+  };
 }
 
 function blockOf(booking: Booking, row: Row | undefined): Booked {
@@ -105,6 +138,7 @@ function blockOf(booking: Booking, row: Row | undefined): Booked {
   const gone = booking.handedOverAt !== null;
   const worked = people.length > 0;
   return {
+    id: booking.bookingId,
     orderId: booking.orderId,
     bayId: booking.bayId,
     from,

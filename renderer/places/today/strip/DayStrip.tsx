@@ -1,13 +1,15 @@
 import { useRef } from 'react';
 import { useMeasured } from '../../../frame/measured.ts';
-import { hrefOf } from '../../../frame/router.ts';
 import { t } from '../../../words/t.ts';
+import { Car } from './Car.tsx';
 import { Flag } from './Flag.tsx';
-import { fitting, hoursShown, layRows, type Placed, type Row } from './lay-out.ts';
+import { hoursShown, layRows, type Row } from './lay-out.ts';
 import './strip.css';
 
 /** A car that is booked into a bay today, or what else the bay is kept for. Times in minutes of the day. */
 export interface Booked {
+  /** The booking. */
+  readonly id: string;
   /** The order; of what is no order the booking itself. */
   readonly orderId: string;
   readonly bayId: string;
@@ -32,7 +34,17 @@ export interface Promised {
   readonly promise: 'fine' | 'soon' | 'late';
 }
 
+/** A booking that is being moved, and what is told of it. Minutes of the day. */
+export interface Moving {
+  readonly held: string | null;
+  readonly going: { readonly bayId: string; readonly from: number; readonly to: number } | null;
+  readonly onTake: (id: string) => void;
+  readonly onPut: (id: string, bayId: string, from: number) => void;
+  readonly onDrop: (id: string, bayId: string, from: number) => void;
+}
+
 interface Props {
+  readonly moving: Moving;
   readonly bays: readonly { readonly id: string; readonly name: string; readonly words: string }[];
   readonly booked: readonly Booked[];
   readonly promised: readonly Promised[];
@@ -49,11 +61,9 @@ const TOP = 26;
 const LABELS = 150;
 /** Pixels of one sign at 14 px, measured on the widest figures and capitals of the face. */
 const SIGN = 8;
-/** The same of running words at 15 px. */
-const WORD_SIGN = 7.2;
 
 /** The day: bays against hours, a block a booked car, a pennant a promised time. Drawn to its width, never scaled. */
-export function DayStrip({ bays, booked, promised, now, nowText, opens, closes }: Props) {
+export function DayStrip({ moving, bays, booked, promised, now, nowText, opens, closes }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const { width, scale } = useMeasured(place);
   const { from, to } = hoursShown(opens, closes, [
@@ -67,7 +77,7 @@ export function DayStrip({ bays, booked, promised, now, nowText, opens, closes }
   const flagWide = (text: string) => (text.length * SIGN + 24) * scale;
   const rows = layRows(
     bays.map((bay) => bay.id),
-    booked.map((one) => ({ ...one, id: one.orderId })),
+    booked,
     promised.map((one) => ({
       id: one.orderId,
       bayId: one.bayId,
@@ -83,6 +93,18 @@ export function DayStrip({ bays, booked, promised, now, nowText, opens, closes }
   const topOf = (at: number, lane: number) => (tops[at] ?? 0) + highOf(rows[at]?.lanes.slice(0, lane) ?? []);
   const nowShown = now >= from && now <= to;
   const hours = Array.from({ length: (to - from) / 60 + 1 }, (_, i) => from + i * 60);
+  /** What lies under the mouse: a bay, and the minute there; null beside the bays. */
+  const under = (event: { readonly clientX: number; readonly clientY: number }) => {
+    const box = place.current?.getBoundingClientRect();
+    if (box === undefined) return null;
+    const y = event.clientY - box.top;
+    const at = rows.findIndex((row, index) => y >= (tops[index] ?? 0) && y < (tops[index] ?? 0) + highOf(row.lanes));
+    const bayId = rows[at]?.bayId ?? '';
+    const minute = from + ((event.clientX - box.left - labels) / (end - labels)) * (to - from);
+    return bayId === '' ? null : { bayId, minute };
+  };
+  const { going } = moving;
+  const goingRow = going === null ? -1 : rows.findIndex((row) => row.bayId === going.bayId);
   const everyOther = (end - labels) / hours.length < 28 * scale;
 
   return (
@@ -118,7 +140,7 @@ export function DayStrip({ bays, booked, promised, now, nowText, opens, closes }
           {nowShown ? <path d={`M${x(now)} ${20 * scale}V${bottom + 5}`} stroke="var(--ink)" strokeWidth="2" /> : null}
           {rows.flatMap((row, at) =>
             row.blocks.map((placed) => {
-              const one = booked.find((car) => car.orderId === placed.id && car.bayId === row.bayId);
+              const one = booked.find((car) => car.id === placed.id);
               return one === undefined ? null : (
                 <Car
                   key={placed.id}
@@ -127,9 +149,20 @@ export function DayStrip({ bays, booked, promised, now, nowText, opens, closes }
                   y={topOf(at, placed.lane) + 6 * scale}
                   scale={scale}
                   inked={one.look === 'worked' ? x(Math.max(one.from, Math.min(one.to, now))) - placed.x : 0}
+                  under={under}
+                  moving={moving}
                 />
               );
             }),
+          )}
+          {going === null || goingRow < 0 ? null : (
+            <rect
+              className="strip-going"
+              x={x(going.from)}
+              y={topOf(goingRow, 0) + 6 * scale}
+              width={x(going.to) - x(going.from)}
+              height={34 * scale}
+            />
           )}
           {rows.flatMap((row, at) =>
             row.pennants.map((placed) => {
@@ -159,60 +192,5 @@ export function DayStrip({ bays, booked, promised, now, nowText, opens, closes }
         </svg>
       )}
     </div>
-  );
-}
-
-const clock = (minutes: number) => `${Math.trunc(minutes / 60)}:${String(Math.trunc(minutes % 60)).padStart(2, '0')}`;
-
-interface CarProps {
-  readonly car: Booked;
-  readonly placed: Placed;
-  readonly y: number;
-  readonly scale: number;
-  /** How much of its length is worked. */
-  readonly inked: number;
-}
-
-function Car({ car, placed, y, scale, inked }: CarProps) {
-  const high = 34 * scale;
-  const wide = Math.max(placed.wide, 6 * scale);
-  const [id, ink, shown] = [`strip-${car.orderId}`, `strip-ink-${car.orderId}`, `strip-words-${car.orderId}`];
-  const room = Math.trunc((wide / scale - 24 - car.plate.length * 10.5) / WORD_SIGN);
-  const box = { x: placed.x, y, width: wide, height: high };
-  const drawn = (
-    <>
-      <clipPath id={id}>
-        <rect {...box} width={Math.max(0, wide - 6 * scale)} />
-      </clipPath>
-      <clipPath id={ink}>
-        <rect {...box} width={inked} />
-      </clipPath>
-      <rect {...box} className={`strip-block ${car.look}`} />
-      <g clipPath={`url(#${id})`} fill={car.look === 'gone' || car.look === 'missed' ? 'var(--ink-2)' : 'var(--ink)'}>
-        <text id={shown} className="strip-car" x={placed.x + 10 * scale} y={y + 22 * scale}>
-          <tspan className="strip-plate">{car.plate}</tspan> <tspan dx={5 * scale}>{fitting(car.words, room)}</tspan>
-        </text>
-      </g>
-      {inked > 0 ? (
-        <g clipPath={`url(#${ink})`}>
-          <rect {...box} fill="var(--ink)" />
-          <g clipPath={`url(#${id})`} fill="var(--paper)">
-            <use href={`#${shown}`} />
-          </g>
-        </g>
-      ) : null}
-      <rect className="strip-ring" x={box.x - 4} y={box.y - 4} width={wide + 8} height={high + 8} rx="3" />
-    </>
-  );
-  if (car.look === 'kept') return <g>{drawn}</g>;
-  const said = t(`today.block-${car.look}`, {
-    car: `${car.plate} ${car.words}`.trim(),
-    from: clock(car.from),
-    to: clock(car.to),
-  });
-  return (
-    <a href={hrefOf('orders', car.orderId)} aria-label={said}>
-      {drawn}
-    </a>
   );
 }
