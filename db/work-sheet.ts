@@ -26,7 +26,7 @@ function sheetOf(context: Context, { version, content }: Book): Omit<WorkSheetDo
   };
 }
 
-const toDo = (content: BookContent): WorkSheetStep[] => content.steps.map((step) => ({ ...step, done: '' }));
+const toDo = (content: BookContent): WorkSheetStep[] => content.steps.map((step) => ({ ...step, done: '', made: 0 }));
 
 /** The bench copy of a job of the book, for no visit. */
 export function bookWorkSheet(context: Context, book: Book): WorkSheetDocument {
@@ -55,8 +55,9 @@ export function visitWorkSheet(context: Context, loaded: Loaded, jobId: string, 
     },
     title: job?.title ?? book.content.title,
     people: hours.length > 0 ? hours : Array.from({ length: book.content.people }, () => ({ name: '', hours: null })),
-    steps: stepsOf(loaded, jobId).map(({ step, last }) => ({
+    steps: stepsOf(loaded, jobId).map(({ step, last, made }) => ({
       ...step,
+      made,
       done: last?.state === 'done' || last?.state === 'not-needed' ? (people.get(last.person_id)?.name ?? '') : '',
     })),
   };

@@ -2,8 +2,12 @@ import type { z } from 'zod';
 import type { step } from '../contract/procedure.ts';
 import type { PaperCurrency, PaperGarage, PaperMileage, PaperMoment } from './parts.ts';
 
-/** A step as the sheet prints it; `done`: who has done it when the sheet was printed, '' where it is still to do. */
-export type WorkSheetStep = z.output<typeof step> & { readonly done: string };
+export type WorkSheetStep = z.output<typeof step> & {
+  /** Who has done it when the sheet is printed, '' where it is still to do. */
+  readonly done: string;
+  /** Touches of the wrench that are made by then, in their order. */
+  readonly made: number;
+};
 
 /**
  * The bench copy of a procedure: what is worked on when the power is out, and keyed in later. No prices, no series of

@@ -11,7 +11,7 @@ import { SWAP_SHEET } from './work-sheets.ts';
 const BLANK: WorkSheetStep = {
   ...{ n: 1, do: 'Tighten', tool: '', hold: '', second: '', care: '', plug: '', torque: null, oneTime: [] },
   ...{ fluidIn: null, fluidOut: null, level: '', sample: null, measure: null, photoWanted: false, reopens: null },
-  ...{ recheckCard: false, source: '', done: '' },
+  ...{ recheckCard: false, source: '', done: '', made: 0 },
 };
 const sheetOf = (step: Partial<WorkSheetStep>): WorkSheetDocument => ({
   ...SWAP_SHEET,
@@ -64,6 +64,26 @@ describe('the bench copy', () => {
     const [open, done] = await Promise.all(['', 'Runa'].map((by) => itemsOf(sheetOf({ done: by }))));
     const lines = (items: typeof open) => (items ?? []).filter((item) => item.kind === 'line').length;
     expect(lines(done)).toBe(lines(open) + 2);
+  });
+
+  it('crosses a box for each touch that is made, in the order of the bench, the last round in a circle too', async () => {
+    const torque = torqueShape.parse({ pattern: 'ring', count: 5, sides: 2, stages: [{ Nm: 20 }], checkRound: true });
+    const crossed = async (made: number) => {
+      const items = await itemsOf(sheetOf({ torque, made }));
+      const crosses = items.flatMap((item) =>
+        item.kind === 'line' && item.dx === BOX - 7 && item.dy > 0 ? [item] : [],
+      );
+      return crosses.map(({ x, y }) => [Math.round(x), Math.round(y)]);
+    };
+    expect(await crossed(20)).toHaveLength(20);
+    // Six made: the five of one side, then the first in the circle, which is the first in the order too.
+    const six = await crossed(6);
+    expect(six).toHaveLength(6);
+    expect(new Set(six.slice(0, 5).map(([, y]) => y)).size).toBe(1);
+    expect(six[5]?.[0]).toBe(six[0]?.[0]);
+    // The seventh is the hole beside it, the fourth in the star of five: 1, 3, 5, 2, 4.
+    const seven = await crossed(7);
+    expect(seven.at(-1)?.[0]).toBe(six[3]?.[0]);
   });
 
   it('is the same bytes every time', async () => {

@@ -19,5 +19,5 @@ export const SWAP_SHEET: WorkSheetDocument = {
     { name: 'Runa', hours: 3600 },
     { name: 'Piet', hours: 2600 },
   ],
-  steps: content.steps.map((step) => ({ ...step, done: '' })),
+  steps: content.steps.map((step) => ({ ...step, done: '', made: 0 })),
 };

@@ -1,4 +1,6 @@
 import { bothUnits, type Stage } from '../../../bench/stage.ts';
+import { tighteningOrder } from '../../../bench/tightening.ts';
+import { holesOf, touchesOf } from '../../../bench/torque-group.ts';
 import type { WorkSheetWords } from '../../work-sheet-words.ts';
 import { type Block, block, type Item, moved, SIZE, stacked } from '../block.ts';
 import type { Shaper } from '../shape.ts';
@@ -18,7 +20,8 @@ interface RoundsSetting {
   /** From the left end of the sheet. */
   readonly x: number;
   readonly width: number;
-  readonly ticked: boolean;
+  /** Touches of the wrench that are made already, in their order. */
+  readonly made: number;
 }
 
 const figure = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)));
@@ -36,6 +39,20 @@ function roundWords(stage: Stage): readonly Span[] {
   ];
 }
 
+const boxOf = (side: number, round: number, bolt: number): string => `${side} ${round} ${bolt}`;
+
+/** The boxes of so many touches, as the bench takes them; a bolt by its place in the order of tightening. */
+function boxesMade(torque: Torque, made: number): ReadonlySet<string> {
+  const order = tighteningOrder(holesOf(torque));
+  return new Set(
+    touchesOf(torque)
+      .slice(0, made)
+      .map(({ side, hole, stage, check }) =>
+        boxOf(side, check ? torque.stages.length : stage, order.indexOf(hole) + 1),
+      ),
+  );
+}
+
 /** The drawing of a group and, beside or below it, a box for each bolt and round, in the order of tightening. */
 export function torqueBlocks(torque: Torque, setting: RoundsSetting): readonly Block[] {
   const { shaper, sheet, x, width } = setting;
@@ -45,6 +62,7 @@ export function torqueBlocks(torque: Torque, setting: RoundsSetting): readonly B
     ...(torque.checkRound ? [[{ text: sheet.circle, style: 'body' } as const]] : []),
   ];
   const label = Math.max(...names.map((name) => oneLine(shaper, name, SIZE.body, 0, 0).width)) + GAP;
+  const made = boxesMade(torque, setting.made);
   const besideIt = drawing === null ? 0 : drawing.width + GAP;
   const boxesIn = (room: number) => Math.floor((room - label) / STEP);
   const beside = drawing !== null && boxesIn(width - besideIt) >= Math.min(torque.count, 8);
@@ -58,7 +76,9 @@ export function torqueBlocks(torque: Torque, setting: RoundsSetting): readonly B
   const abreast = Math.max(1, Math.floor((width - left + GAP) / wide));
   const rows = Array.from({ length: Math.ceil(grids.length / abreast) }, (_, row) => {
     const inRow = grids.slice(row * abreast, (row + 1) * abreast);
-    const items = inRow.flatMap((grid, at) => gridItems({ ...setting, x: x + left + at * wide }, names, label, grid));
+    const items = inRow.flatMap((grid, at) =>
+      gridItems({ ...setting, x: x + left + at * wide }, names, label, made, grid),
+    );
     return block(HEADING + names.length * ROUND + 3, items);
   });
   if (drawing === null) return rows;
@@ -94,9 +114,10 @@ interface Grid {
 
 /** The boxes of some bolts on one side: their numbers on top, a row a round. */
 function gridItems(
-  { shaper, sheet, x, ticked }: RoundsSetting,
+  { shaper, sheet, x }: RoundsSetting,
   names: readonly (readonly Span[])[],
   label: number,
+  made: ReadonlySet<string>,
   { from, to, side }: Grid,
 ): readonly Item[] {
   const items: Item[] = [];
@@ -107,7 +128,8 @@ function gridItems(
   names.forEach((name, round) => {
     const y = HEADING + round * ROUND;
     items.push(oneLine(shaper, name, SIZE.body, x, y + 11.5));
-    for (let bolt = from; bolt <= to; bolt += 1) items.push(...box(left + (bolt - from) * STEP, y, ticked));
+    for (let bolt = from; bolt <= to; bolt += 1)
+      items.push(...box(left + (bolt - from) * STEP, y, made.has(boxOf(Math.max(1, side), round, bolt))));
   });
   return items;
 }

@@ -67,7 +67,7 @@ export function stepBlocks(setting: SheetSetting, step: WorkSheetStep): readonly
   );
   const after = [...writtenDown(setting, step, room)];
   if (step.torque !== null)
-    after.push(...torqueBlocks(step.torque, { shaper, sheet, x: TEXT, width: width - TEXT, ticked: step.done !== '' }));
+    after.push(...torqueBlocks(step.torque, { shaper, sheet, x: TEXT, width: width - TEXT, made: step.made }));
   const all = [head, ...after].map((one) => ({ ...one, job: IN_STEPS }));
   // The words stay with what is written down and with the first boxes.
   return all.map((one, at) => ({ ...one, keep: at < all.length - 1 && (at < 2 || one.keep) }));
