@@ -69,6 +69,12 @@ test('rounds of a torque, a step moved and taken out and put back; another versi
   const id = await swap(garage);
   await enter(page, garage);
   await openJob(page, garage, id);
+  // Dragged down and back up again.
+  const row = (name: RegExp) => page.getByRole('button', { name });
+  await row(/^6 Propshaft/).dragTo(row(/^8 Rear cover/));
+  await expect(row(/^8 Propshaft/)).toBeVisible();
+  await row(/^8 Propshaft/).dragTo(row(/^6 Axle/));
+  await expect(row(/^6 Propshaft/)).toBeVisible();
   await page.getByRole('button', { name: /^10 / }).click();
   await typeCell(page, t('jobBook.round', { n: 1 }), 'tight');
   await expect(page.getByText(t('jobBook.stagesWrong'))).toBeVisible();

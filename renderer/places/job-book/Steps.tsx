@@ -33,6 +33,12 @@ export function Steps({ warnings, open, onOpen }: Props) {
     if (open !== null) onOpen(n + by);
     else follow.current = n + by;
   };
+  const dragged = useRef<number | null>(null);
+  const drop = (on: number) => {
+    const from = dragged.current;
+    dragged.current = null;
+    if (from !== null && from !== on) change?.((now) => ({ ...now, steps: moved(now.steps, from - 1, on - 1) }));
+  };
   /** The step that is open, else the one whose row has the focus. */
   const inHand = () => open ?? steps.find((step) => rowOf(step.n)?.matches(':focus'))?.n ?? null;
   const moveInHand = (by: -1 | 1) => {
@@ -62,7 +68,19 @@ export function Steps({ warnings, open, onOpen }: Props) {
       <Source />
       <ol className="book-steps" ref={list}>
         {steps.map((step) => (
-          <li key={step.n} className={marked.has(step.n) ? 'heed' : ''}>
+          <li
+            key={step.n}
+            className={marked.has(step.n) ? 'heed' : ''}
+            draggable={change !== null && open === null}
+            onDragStart={() => {
+              dragged.current = step.n;
+            }}
+            onDragOver={(event) => event.preventDefault()}
+            onDrop={(event) => {
+              event.preventDefault();
+              drop(step.n);
+            }}
+          >
             {step.n === open && change !== null ? (
               <StepOpen
                 step={step}

@@ -81,7 +81,7 @@ export const jobBook = {
   prices: 'It came to {least} to {most}.',
   // Steps.
   procedure: 'Procedure',
-  procedureWords: { one: 'one step', other: '{n} steps; Alt Up and Alt Down move the one in hand' },
+  procedureWords: { one: 'one step', other: '{n} steps; drag one, or Alt Up and Alt Down move the one in hand' },
   source: 'Figures from',
   sourceHint: 'the maker’s manual and its page',
   cautions: 'Cautions',
