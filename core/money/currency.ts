@@ -85,12 +85,14 @@ const SPACES = /[\s\u00a0\u2009\u202f]/g;
  * Reads what somebody typed as minor units: 1234, 1234.5, 1,234.56, 1.234,56, 1 234,56, -20. A single mark with three
  * figures behind it parts thousands, unless the currency itself has three digits or the text starts with 0.
  * Null for letters, more decimals than the currency has, thousands that are not in threes, or a sum out of range.
+ * `decimal`, where it is known, is what the shop itself parts decimals with: it is never read as parting thousands, so
+ * "210.005" there is no sum rather than a thousand times what was meant.
  */
-export function parseMoney(text: string, digits: number): Money | null {
+export function parseMoney(text: string, digits: number, decimal = ''): Money | null {
   const bare = text.trim().replace(/^\u2212/, '-');
   const match = /^([+-]?)(\d[\d.,'\s\u00a0\u2009\u202f]*|[.,]\d+)$/.exec(bare);
   if (match === null) return null;
-  const parts = splitDecimals(match[2] ?? '', digits);
+  const parts = splitDecimals(match[2] ?? '', digits, decimal);
   if (parts === null) return null;
   const [grouped, decimals] = parts;
   const whole = ungroup(grouped);
@@ -101,14 +103,14 @@ export function parseMoney(text: string, digits: number): Money | null {
 }
 
 /** The mark that comes last parts the decimals, unless it can only part thousands. */
-function splitDecimals(figures: string, digits: number): [string, string] | null {
+function splitDecimals(figures: string, digits: number, decimal: string): [string, string] | null {
   const at = Math.max(figures.lastIndexOf('.'), figures.lastIndexOf(','));
   if (at < 0) return [figures, ''];
   const mark = figures.charAt(at);
   const before = figures.slice(0, at);
   const after = figures.slice(at + 1);
   if (!/^\d+$/.test(after)) return null;
-  const threes = after.length === 3 && digits !== 3 && /[1-9]/.test(before);
+  const threes = after.length === 3 && digits !== 3 && mark !== decimal && /[1-9]/.test(before);
   const onlyMark = !before.replaceAll(mark, '').match(/[.,]/);
   if (before.includes(mark) || (threes && onlyMark)) return [figures, ''];
   return [before === '' ? '0' : before, after];

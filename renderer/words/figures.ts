@@ -28,7 +28,7 @@ export function amountText(minor: number | null, writing: Writing): string {
 
 /** What somebody typed as minor units, or null where it is no sum of this currency. */
 export function readAmount(text: string, writing: Writing): number | null {
-  return parseMoney(text, currencyDigits(writing.currency) ?? 2);
+  return parseMoney(text, currencyDigits(writing.currency) ?? 2, writing.decimal);
 }
 
 /** Thousandths with their unit: 6200, 'h' is "6.2 h". */

@@ -6,6 +6,20 @@ import { guessKind, readQuantity, splitWords } from '../../renderer/sheet/read-l
 import { readReduction } from '../../renderer/sheet/reduction.ts';
 import { PLAIN_WRITING, quantityText, readAmount } from '../../renderer/words/figures.ts';
 
+describe('a sum as typed in a shop whose own marks are known', () => {
+  const german = { ...PLAIN_WRITING, currency: 'EUR', decimal: ',', group: '.' };
+  test.each([
+    ['210.005', PLAIN_WRITING, null],
+    ['1,250', PLAIN_WRITING, 125_000],
+    ['1,25', PLAIN_WRITING, 125],
+    ['1,250', german, null],
+    ['1.250', german, 125_000],
+    ['1.250', { ...PLAIN_WRITING, currency: 'KWD' }, 1250],
+  ])('%s: their mark for decimals never parts thousands', (text, writing, minor) =>
+    expect(readAmount(text, writing)).toBe(minor),
+  );
+});
+
 describe('a quantity as typed on the sheet', () => {
   test.each([
     ['6.2 h', 6_200, 'h'],

@@ -91,7 +91,8 @@ export const typedTaxes = (draft: SetUpDraft) => draft.taxes.filter((tax) => `${
 export const typedPeople = (draft: SetUpDraft) =>
   draft.people.filter((person, at) => at === 0 || `${person.name}${person.code}`.trim() !== '');
 /** A sum as typed in the currency of the draft, or null. */
-export const sum = (text: string, draft: SetUpDraft) => parseMoney(text, currencyDigits(draft.currency) ?? 2);
+export const sum = (text: string, draft: SetUpDraft) =>
+  parseMoney(text, currencyDigits(draft.currency) ?? 2, draft.decimal);
 const isZone = (zone: string) => {
   try {
     return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== '';
