@@ -5,7 +5,7 @@ import { nextMove } from './whole-order.ts';
 
 /** Which orders: one sentence over the list. */
 const filter = z.strictObject({
-  which: z.enum(['open', 'unpaid', 'past', 'all']).default('open'),
+  which: z.enum(['open', 'unpaid', 'refused', 'past', 'all']).default('open'),
   /** Opened in this year of the shop's calendar. */
   year: z.int().min(1990).max(2199).nullable().default(null),
   /** Of a plate, a name, the customer's words, the title of a job, or the order's number. */
@@ -23,6 +23,9 @@ export const ordersRoom = {
       /** Of all orders, whatever the filter. */
       first: instant.nullable(),
       open: z.int(),
+      unpaid: z.int(),
+      /** With a job that somebody said no to. */
+      refused: z.int(),
     }),
   ),
   /** The orders that were opened from an instant on and before another, the newest first; go on from `next`. */

@@ -21,6 +21,15 @@ const firstWeek = (zone: string) => wallToInstant('1990-01-01T03:00', zone);
 const unpaid = ({ tx }: Context) =>
   tx.selectFrom('order_balance').select('work_order_id').where('owed', '<>', 0).where('invoiced', '=', 1);
 
+/** Orders with a job that somebody said no to. */
+const refused = ({ tx }: Context) =>
+  tx
+    .selectFrom('decision_job')
+    .innerJoin('decision', 'decision.id', 'decision_job.decision_id')
+    .select('decision.work_order_id')
+    .distinct()
+    .where('decision_job.answer', '=', 'no');
+
 /** The orders of a filter. What holds a text is asked for once, not order by order. */
 function filtered(context: Context, { which, year, text }: Filter) {
   const { tx } = context;
@@ -29,6 +38,7 @@ function filtered(context: Context, { which, year, text }: Filter) {
   if (which === 'open') query = query.where('work_order.handed_over_at', 'is', null);
   if (which === 'past') query = query.where('work_order.handed_over_at', 'is not', null);
   if (which === 'unpaid') query = query.where('work_order.id', 'in', unpaid(context));
+  if (which === 'refused') query = query.where('work_order.id', 'in', refused(context));
   if (year !== null)
     query = query
       .where('work_order.opened_at', '>=', wallToInstant(`${year}-01-01T00:00`, zone))
@@ -82,17 +92,19 @@ export const ordersHandlers: Handlers = {
       .orderBy('opened_at')
       .limit(1)
       .executeTakeFirst();
-    const open = await context.tx
-      .selectFrom('work_order')
-      .select((on) => on.fn.countAll<number>().as('n'))
-      .where('handed_over_at', 'is', null)
-      .executeTakeFirstOrThrow();
+    const count = async (which: Filter['which']) => {
+      const all = filtered(context, { which, year: null, text: '' });
+      const row = await all.select((on) => on.fn.countAll<number>().as('n')).executeTakeFirstOrThrow();
+      return Number(row.n);
+    };
     const weeks = rows.map(({ week, n }) => ({ from: base + week * WEEK, to: base + (week + 1) * WEEK, n: Number(n) }));
     return {
       weeks,
       total: weeks.reduce((sum, { n }) => sum + n, 0),
       first: first?.opened_at ?? null,
-      open: Number(open.n),
+      open: await count('open'),
+      unpaid: await count('unpaid'),
+      refused: await count('refused'),
     };
   },
   'order.page': async ({ filter, from, to, before, most }, context) => {

@@ -95,3 +95,18 @@ test('what is settled says so with what was invoiced, what is owed stands among 
   expect(await rowAs('Runa')).toMatchObject({ gross: null });
   expect(await platesOf({ which: 'unpaid' })).toEqual([]);
 });
+
+test('a no is found again by its order', async () => {
+  const id = ids[1] ?? '';
+  const job = await garage.did('Desk', 'job.add', { orderId: id, job: { title: 'Track rod' }, lines: [] });
+  expect(await platesOf({ which: 'refused' })).toEqual([]);
+  await garage.did('Desk', 'decision.record', {
+    orderId: id,
+    jobs: [{ jobId: job.id, answer: 'no', risk: 'Tires wear' }],
+    upTo: null,
+    spoken: { name: 'Måns', role: 'customer' },
+    way: 'person',
+  });
+  expect(await platesOf({ which: 'refused' })).toEqual(['KD 14']);
+  expect((await garage.did('Desk', 'order.weeks', { filter: { which: 'all' } })).refused).toBe(1);
+});

@@ -20,6 +20,8 @@ import { useRange } from './use-range.ts';
 import './orders.css';
 
 const WEEK = 7 * 86_400_000;
+/** The shortest questions, each with its count. */
+const JUST = ['open', 'unpaid', 'refused'] as const;
 const NONE: readonly Week[] = [];
 
 /** Every order, newest first, under one sentence that says which; rows by the arrow keys, a peek with Space. */
@@ -87,13 +89,36 @@ export function OrderList() {
       }
     >
       <FilterSentence filter={typed} first={data?.first ?? null} onChange={(part) => setTyped({ ...typed, ...part })} />
-      {data === undefined ? <NotSaved error={error} /> : null}
+      {data === undefined ? (
+        <NotSaved error={error} />
+      ) : (
+        <p className="orders-just">
+          {t('orders.orJust')}
+          {JUST.map((one) => (
+            <button
+              key={one}
+              type="button"
+              className="link"
+              onClick={() => setTyped({ which: one, year: null, text: '' })}
+            >
+              {t(`orders.just-${one}`)} <span className="figure">{data[one]}</span>
+            </button>
+          ))}
+        </p>
+      )}
       {loading ? <Loading rows={8} /> : null}
       {data !== undefined && weeks.length === 0 ? (
         <Empty>{t(text === '' ? `orders.none-${which}` : 'orders.noneHold', { text })}</Empty>
       ) : null}
       <div className="orders-body">
         <div ref={list}>
+          {weeks.length === 0 ? null : (
+            <p className="orders-heads" aria-hidden="true">
+              {(['number', 'in', 'plate', 'who', 'what', 'sum', 'stands'] as const).map((head) => (
+                <span key={head}>{t(`orders.head-${head}`)}</span>
+              ))}
+            </p>
+          )}
           <OrderWeeks filter={filter} weeks={weeks} />
         </div>
         {months.length < 3 ? null : (
