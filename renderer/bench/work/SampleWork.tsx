@@ -26,7 +26,10 @@ export function SampleWork({ order, job, step, held }: Props) {
     (row) => row.jobId === job.id && row.step === step.n,
   );
   const drawn = useDo('sample.draw');
-  const [unit, setUnit] = useState<Unit>({ name: '', serial: '' });
+  const fluids = useAsk('fluid.list', { orderId: order.id }).data?.rows ?? [];
+  const [picked, setUnit] = useState<Unit | null>(null);
+  // What was drained just before is what is sampled.
+  const unit = picked ?? fluids.findLast((row) => !row.undone)?.unit ?? { name: '', serial: '' };
   const [distance, setDistance] = useState('');
   const [starts, setStarts] = useState(false);
   const fluid = step.fluidOut?.what ?? step.sample?.words ?? '';
@@ -44,7 +47,7 @@ export function SampleWork({ order, job, step, held }: Props) {
       ))}
       {rows.length > 0 ? null : (
         <>
-          <UnitOfCar value={unit} onChange={setUnit} known={[]} />
+          <UnitOfCar value={unit} onChange={setUnit} known={fluids.map((row) => row.unit.name)} />
           <div className="work-fields">
             <Field
               label={t('bench.fluidWasIn', { unit: order.car.unit })}
