@@ -86,6 +86,7 @@ export function Cell(props: Props) {
     const typed = text;
     if (restoring.current || typed === null || typed === value) {
       restoring.current = false;
+      if (typed === value) setRefused(null);
       if (refused === null || typed === value) setText(null);
       return;
     }

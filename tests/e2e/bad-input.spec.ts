@@ -37,6 +37,11 @@ test('letters in a sum and less than nothing of a thing: said at the cell, the w
     await field(page, label).press('Escape');
     await expect(field(page, label)).toHaveValue(/^(96\.00|1\.5.h)$/);
   }
+  const price = t('sheet.cellPrice', { words: 'Road test' });
+  await typeCell(page, price, '96.005');
+  await expect(field(page, price)).toHaveAccessibleDescription(t('sheet.unread', { label: price }));
+  await typeCell(page, price, '96.00');
+  await expect(field(page, price)).toHaveAccessibleDescription('');
   const payments = page.getByRole('region', { name: t('sheet.payments') });
   for (const typed of ['a hundred', '-100', '0']) {
     await field(payments, t('sheet.payAmount')).fill(typed);
