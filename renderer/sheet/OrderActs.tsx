@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { hrefOf } from '../frame/router.ts';
 import { HandOver } from '../papers/HandOver.tsx';
 import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
@@ -21,7 +22,16 @@ export function OrderActs({ order }: { readonly order: Order }) {
       <h3>{t('sheet.comesGoes')}</h3>
       <MoveBooking order={order} />
       <DropOffSlip orderId={id} />
-      {order.arrivedAt === null && order.cancelledAt === null ? <Arrive order={order} /> : null}
+      {order.arrivedAt === null && order.cancelledAt === null ? (
+        <>
+          <Arrive order={order} />
+          <p>
+            <a className="link" href={hrefOf('today', 'take-in', id)}>
+              {t('intake.takeInOpen')}
+            </a>
+          </p>
+        </>
+      ) : null}
       {order.handedOverAt !== null || goes ? (
         <HandOver order={order} />
       ) : order.arrivedAt === null ? null : (

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { hrefOf } from '../../renderer/frame/router.ts';
 import { t } from '../../renderer/words/t.ts';
 import { expectAxeClean } from './axe.ts';
 import { expect, test } from './shop-fixture.ts';
@@ -129,4 +130,27 @@ test('a day without the hours says so while it is booked', async ({ garage, page
   const day = booking?.day ?? '';
   const { rows } = await garage.did('Odile', 'booking.list', { from: day, to: day });
   expect(rows).toMatchObject([{ person: 'Runa', hours: 14_000 }]);
+});
+
+test('a car that was booked before is taken in at the door, with its marks and its slip', async ({ garage, page }) => {
+  const id = await garage.booked({ here: false, mileage: null, door: { oldParts: 'show', storageTold: true } });
+  await enter(page, garage);
+  await page.goto(`${garage.door.host.address}/${hrefOf('orders', id)}`);
+  await page.getByRole('link', { name: t('intake.takeInOpen') }).click();
+  await field(page, t('intake.mileage', { unit: t('intake.km') })).fill('42,500');
+  await choose(page, t('intake.shape'), t('intake.shape-van'));
+  await page.getByRole('button', { name: t('intake.addMark') }).press('Enter');
+  await page.getByRole('textbox', { name: t('intake.markWords', { n: 1 }) }).fill('Dent, roof');
+  await field(page, t('intake.keys')).fill('2');
+  await expectAxeClean(page, 'taking a car in');
+  const [slip] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: t('intake.takeInSlip') }).click(),
+  ]);
+  expect(slip.suggestedFilename()).toMatch(/^Drop-off slip/);
+  await expect(sheetOf(page)).toContainText('42,500');
+  const order = await garage.order(id);
+  expect(order.arrivedAt).not.toBeNull();
+  expect(order.door).toMatchObject({ keys: 2, oldParts: 'show', storageTold: true, marks: ['Dent, roof'] });
+  expect(await garage.did('Odile', 'mark.list', { carId: order.car.id })).toMatchObject({ outline: 'van', rows: [{}] });
 });

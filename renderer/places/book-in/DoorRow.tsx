@@ -11,10 +11,12 @@ interface Props {
   readonly draft: Draft;
   readonly change: Change;
   readonly errors: Errors;
+  /** Whether it may still be to come. */
+  readonly coming?: boolean;
 }
 
 /** What is taken over at the door: the car with its marks, keys, fuel, and what lies in it. */
-export function DoorRow({ draft, change, errors }: Props) {
+export function DoorRow({ draft, change, errors, coming = true }: Props) {
   return (
     <Talk head={t('intake.door')}>
       <Choice
@@ -23,7 +25,7 @@ export function DoorRow({ draft, change, errors }: Props) {
         options={[
           { value: 'here', words: t('intake.hereNow') },
           { value: 'night', words: t('intake.night') },
-          { value: 'coming', words: t('intake.stillToCome') },
+          ...(coming ? [{ value: 'coming', words: t('intake.stillToCome') } as const] : []),
         ]}
         onChange={(where) =>
           change({

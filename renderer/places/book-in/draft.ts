@@ -138,9 +138,26 @@ export function errorsOf(draft: Draft, writing: Writing): Errors {
 
 const bookingFits = (draft: Draft) => draft.day !== '' && draft.from !== '' && readHours(draft.hours) !== null;
 
+/** What was taken over at the door, as the shop takes it. */
+export function doorOf(draft: Draft): NonNullable<Book['door']> {
+  return {
+    fuel: draft.fuel,
+    keys: draft.keys === '' ? null : Number(draft.keys),
+    keysWhere: draft.keysWhere,
+    wheelLockKey: draft.wheelLockKey,
+    marks: marksOf(draft),
+    valuables: draft.valuables,
+    testDrive: { yes: true, no: false, 'not-asked': null }[draft.drive],
+    testDriveLimit: draft.driveLimit,
+    oldParts: draft.oldParts,
+    storageTold: draft.storageTold,
+    strokes: draft.night ? null : draft.strokes,
+    nightDrop: draft.night,
+  };
+}
+
 /** The booking as the shop takes it; call only where {@link errorsOf} is empty. */
 export function bookingOf(draft: Draft, writing: Writing): Book {
-  const drive = { yes: true, no: false, 'not-asked': null }[draft.drive];
   return {
     customer:
       draft.customerId === null
@@ -161,20 +178,7 @@ export function bookingOf(draft: Draft, writing: Writing): Book {
     payerId: draft.payer?.id ?? null,
     complaint: draft.complaint,
     when: [...draft.when],
-    door: {
-      fuel: draft.fuel,
-      keys: draft.keys === '' ? null : Number(draft.keys),
-      keysWhere: draft.keysWhere,
-      wheelLockKey: draft.wheelLockKey,
-      marks: marksOf(draft),
-      valuables: draft.valuables,
-      testDrive: drive,
-      testDriveLimit: draft.driveLimit,
-      oldParts: draft.oldParts,
-      storageTold: draft.storageTold,
-      strokes: draft.night ? null : draft.strokes,
-      nightDrop: draft.night,
-    },
+    door: doorOf(draft),
     mileage: readMileageText(draft.mileage),
     mileageDoubt: draft.doubt,
     here: draft.here,

@@ -7,6 +7,7 @@ import { newRequestId } from '../../state/request-id.ts';
 import { useShop, useWriting } from '../../state/shop.ts';
 import type { CallAnswer, CallError } from '../../state/transport.ts';
 import { t } from '../../words/t.ts';
+import { arrivalOf } from './coming.ts';
 import { bookingOf, type Draft, sumOf } from './draft.ts';
 import { photosOf, walkOf } from './mark-draft.ts';
 
@@ -18,24 +19,30 @@ interface Stopped {
   readonly error: CallError;
 }
 
+interface Booked {
+  readonly id: string;
+  readonly number: number;
+  readonly carId: string;
+}
+
 export interface BookingIn {
   /** Runs what is not done yet; the order's id once all of it is. */
   readonly run: (draft: Draft) => Promise<string | null>;
   readonly busy: boolean;
   readonly stopped: Stopped | null;
-  /** The order once it is booked, also where a later step stopped. */
-  readonly booked: OutputOf<'order.book'> | null;
+  /** The order once it is booked or taken in, also where a later step stopped. */
+  readonly booked: Booked | null;
   readonly clear: () => void;
 }
 
 /**
- * Books a car in with what was agreed at the door. Each step is done once: where one stops, the ones before it stand,
+ * Books a car in, or takes in one that was booked before (`coming`), with what was agreed at the door. Each step is done once: where one stops, the ones before it stand,
  * and running again goes on from there. The same step with the same input is sent under the same request id.
  */
-export function useBookIn(): BookingIn {
+export function useBookIn(coming: OutputOf<'order.get'> | null = null): BookingIn {
   const [busy, setBusy] = useState(false);
   const [stopped, setStopped] = useState<Stopped | null>(null);
-  const [booked, setBooked] = useState<OutputOf<'order.book'> | null>(null);
+  const [booked, setBooked] = useState<Booked | null>(null);
   const done = useRef(new Map<string, unknown>());
   const requests = useRef(new Map<string, string>());
   const writing = useWriting();
@@ -59,15 +66,24 @@ export function useBookIn(): BookingIn {
     return answer;
   }
 
-  async function steps(draft: Draft): Promise<string | null> {
+  async function begin(draft: Draft): Promise<Booked | null> {
+    if (coming !== null) {
+      const came = await once('book', 'order.arrive', arrivalOf(draft, coming));
+      return came.ok ? { id: coming.id, number: coming.number, carId: coming.car.id } : null;
+    }
     const book = await once('book', 'order.book', bookingOf(draft, writing));
-    if (!book.ok) return null;
-    setBooked(book.output);
-    const orderId = book.output.id;
+    return book.ok ? book.output : null;
+  }
+
+  async function steps(draft: Draft): Promise<string | null> {
+    const order = await begin(draft);
+    if (order === null) return null;
+    setBooked(order);
+    const orderId = order.id;
     const walk = walkOf(draft.walk, orderId);
     const walked = walk === null ? null : await once('walk', 'mark.walkRound', walk);
     if (walked?.ok === false) return null;
-    for (const [at, photo] of photosOf(draft.walk, walked?.output.ids ?? [], book.output.carId).entries()) {
+    for (const [at, photo] of photosOf(draft.walk, walked?.output.ids ?? [], order.carId).entries()) {
       const { of, words, address } = photo;
       const kept = { orderId, of, words, base64: base64Of(address) };
       if (!(await once('photos', 'photo.keep', kept, ` ${at}`)).ok) return null;
