@@ -165,3 +165,21 @@ test('the hours of a person’s week are what the day can hold', async ({ garage
   const week = async () => (await garage.did('Odile', 'shop.get', {})).people.find((one) => one.name === 'Nessa')?.week;
   await expect.poll(week).toEqual([0, 6500, 0, 0, 0, 0, 0]);
 });
+
+test('storage is charged only where it was told: a price a day, free days, from the ready notice', async ({
+  garage,
+  page,
+}) => {
+  const id = await garage.booked();
+  await enter(page, garage, 'Piet');
+  await page.goto(`${garage.door.host.address}/${hrefOf('orders', id)}`);
+  await page.getByRole('button', { name: t('contact.storageTell') }).click();
+  const storage = page.getByRole('region', { name: t('contact.storage') });
+  await storage.getByRole('button', { name: t('contact.keep') }).click();
+  await expect(page.getByText(t('contact.storagePriceWrong'))).toBeVisible();
+  await field(page, t('contact.storagePrice')).fill('15');
+  await storage.getByRole('button', { name: t('contact.keep') }).click();
+  await expect(page.getByText(t('contact.storageTold', { perDay: '15.00', n: 3 }))).toBeVisible();
+  await expect(page.getByText(t('contact.storageNoNotice'))).toBeVisible();
+  expect((await garage.order(id)).door.storage).toEqual({ perDay: 1500, freeWorkingDays: 3 });
+});

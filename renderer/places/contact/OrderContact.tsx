@@ -41,8 +41,12 @@ export function OrderContact({ order }: { readonly order: Order }) {
         )}
         <ContactLog customerId={order.customer.id} orderId={order.id} />
       </section>
-      {order.counterSale ? null : <KeysOut orderId={order.id} />}
-      <Storage orderId={order.id} />
+      {order.counterSale ? null : (
+        <>
+          <KeysOut orderId={order.id} />
+          <Storage order={order} />
+        </>
+      )}
     </>
   );
 }

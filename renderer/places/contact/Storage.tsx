@@ -1,37 +1,110 @@
+import { useState } from 'react';
+import { Button } from '../../parts/Button.tsx';
+import { Field } from '../../parts/Field.tsx';
+import { NotSaved } from '../../parts/Notice.tsx';
+import type { Order } from '../../sheet/order.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
-import { amountText } from '../../words/figures.ts';
+import { useDo } from '../../state/use-do.ts';
+import { amountText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { civilText } from '../../words/times.ts';
 
-/** What leaving the car here costs so far; nothing where it was not told at the door. */
-export function Storage({ orderId }: { readonly orderId: string }) {
+/** What leaving the car here costs so far; where it was not told, that nothing is charged, and the way to write it down. */
+export function Storage({ order }: { readonly order: Order }) {
   const writing = useWriting();
-  const { data } = useAsk('storage.get', { orderId });
-  if (data === undefined || !data.told) return null;
-  const { perDay, freeWorkingDays, notice, firstCharged, until, days, gross } = data;
+  const { data } = useAsk('storage.get', { orderId: order.id });
+  if (data === undefined) return null;
+  const { told, perDay, freeWorkingDays, notice, firstCharged, until, days, gross } = data;
+  if (!told && order.handedOverAt !== null) return null;
   const day = (on: string | null) => (on === null ? '' : civilText(on, writing));
   return (
     <section aria-label={t('contact.storage')}>
       <h3>{t('contact.storage')}</h3>
-      <div className="contact-storage">
-        <p>{t('contact.storageTold', { perDay: amountText(perDay, writing), n: freeWorkingDays })}</p>
-        {notice === null ? <p>{t('contact.storageNoNotice')}</p> : null}
-        {notice !== null && days === 0 ? (
-          <p>{t('contact.storageFree', { notice: day(notice), from: day(firstCharged) })}</p>
-        ) : null}
-        {days > 0 ? (
-          <p className="semi">
-            {t('contact.storageSoFar', {
-              sum: amountText(gross, writing),
-              days: t('contact.storageDays', { n: days }),
-              from: day(firstCharged),
-              until: day(until),
-            })}
-          </p>
-        ) : null}
-        <p className="small ink-2">{t('contact.storageRule')}</p>
-      </div>
+      {told ? (
+        <div className="contact-storage">
+          <p>{t('contact.storageTold', { perDay: amountText(perDay, writing), n: freeWorkingDays })}</p>
+          {notice === null ? <p>{t('contact.storageNoNotice')}</p> : null}
+          {notice !== null && days === 0 ? (
+            <p>
+              {firstCharged === null
+                ? t('contact.storageNone', { notice: day(notice) })
+                : t('contact.storageFree', { notice: day(notice), from: day(firstCharged) })}
+            </p>
+          ) : null}
+          {days > 0 ? (
+            <p className="semi">
+              {t('contact.storageSoFar', {
+                sum: amountText(gross, writing),
+                days: t('contact.storageDays', { n: days }),
+                from: day(firstCharged),
+                until: day(until),
+              })}
+            </p>
+          ) : null}
+        </div>
+      ) : (
+        <Told order={order} />
+      )}
+      <p className="small ink-2">{t('contact.storageRule')}</p>
     </section>
+  );
+}
+
+const FREE_MOST = 60;
+
+/** What the customer was told in writing that it costs: a calendar day, after so many free working days. */
+function Told({ order }: { readonly order: Order }) {
+  const writing = useWriting();
+  const change = useDo('order.change');
+  const [open, setOpen] = useState(false);
+  const [price, setPrice] = useState('');
+  const [free, setFree] = useState('3');
+  const [tried, setTried] = useState(false);
+  const perDay = readAmount(price, writing);
+  const freeWorkingDays = /^\d{1,2}$/.test(free.trim()) && Number(free) <= FREE_MOST ? Number(free) : null;
+  const go = async () => {
+    setTried(true);
+    if (perDay === null || perDay <= 0 || freeWorkingDays === null) return;
+    const door = { ...order.door, storageTold: true, storage: { perDay, freeWorkingDays } };
+    await change.run({ id: order.id, revision: order.revision, change: { door } });
+  };
+  if (!open)
+    return (
+      <p className="small">
+        {t('contact.storageUntold')}{' '}
+        <button type="button" className="link" onClick={() => setOpen(true)}>
+          {t('contact.storageTell')}
+        </button>
+      </p>
+    );
+  return (
+    <form
+      className="row-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void go();
+      }}
+    >
+      <Field
+        label={t('contact.storagePrice')}
+        value={price}
+        onChange={setPrice}
+        inputMode="decimal"
+        autoFocus
+        error={tried && (perDay === null || perDay <= 0) ? t('contact.storagePriceWrong') : null}
+      />
+      <Field
+        label={t('contact.storageFreeDays')}
+        value={free}
+        onChange={setFree}
+        inputMode="numeric"
+        error={tried && freeWorkingDays === null ? t('shop.wholeWrong', { least: 0, most: FREE_MOST }) : null}
+      />
+      <Button small type="submit" disabled={change.busy}>
+        {t('contact.keep')}
+      </Button>
+      <NotSaved error={change.error} />
+    </form>
   );
 }

@@ -65,5 +65,11 @@ export const contact = {
   storageFree: 'Told on {notice}; charged from {from}.',
   storageSoFar: '{sum} so far, for {days}, from {from} to {until}.',
   storageDays: { one: 'one day', other: '{n} days' },
+  storageNone: 'Told on {notice}; no day is charged yet.',
+  storageUntold: 'No price was told in writing, so nothing is charged.',
+  storageTell: 'It was told at the door',
+  storagePrice: 'A calendar day costs',
+  storagePriceWrong: 'A sum, such as 15.00.',
+  storageFreeDays: 'Free working days',
   storageRule: 'A local rule may forbid or limit it: check your local rule.',
 } as const;
