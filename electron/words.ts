@@ -5,6 +5,7 @@ import { type Damage, type Holder, ShopDamaged, ShopFileError, ShopHeld } from '
 import type { ShopWarning } from '../db/warnings.ts';
 import type { BroughtBack } from './copies.ts';
 import { sayHeld } from './held-words.ts';
+import { sayNotAllowed } from './not-allowed-words.ts';
 import { sayProblem } from './problem-words.ts';
 
 /** An error of the shop as sentences for whoever sits at the command line. */
@@ -19,7 +20,7 @@ export function sayError(error: ShopError): string {
     case 'held':
       return `Held: ${error.reasons.map(sayHeld).join('; ')}.`;
     case 'not-allowed':
-      return `Not allowed: ${error.why}${figures(error.with)}.`;
+      return sayNotAllowed(error.why, error.with);
     case 'period-locked':
       return `The books are closed up to ${error.lockedTo}. Nothing was written.`;
     case 'already-set-up':
@@ -37,11 +38,6 @@ export function sayError(error: ShopError): string {
     case 'unknown-fault':
       return `Something went wrong that nobody foresaw. Nothing was written. It is noted under ${error.id}.`;
   }
-}
-
-function figures(values: Readonly<Record<string, string | number>> | undefined): string {
-  const all = Object.entries(values ?? {}).map(([name, value]) => `${name} ${value}`);
-  return all.length === 0 ? '' : ` (${all.join(', ')})`;
 }
 
 /** Who has the shop. */

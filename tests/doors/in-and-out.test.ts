@@ -62,5 +62,5 @@ test('a file is tried, brought in, not twice, and what is here goes out as CSV',
   });
   expect((await shop('export', 'cars')).out.trim().split('\n')).toHaveLength(1);
   const nobody = await runShop(join(folder, 'shop'), ['import', file]);
-  expect(nobody).toMatchObject({ code: 1, err: expect.stringContaining('Not allowed: sign-in') });
+  expect(nobody).toMatchObject({ code: 1, err: expect.stringContaining('Say who calls with --as NAME') });
 });

@@ -10,6 +10,8 @@ export const errors = {
   'not-allowed-owner': 'The owner’s does.',
   'not-allowed-desk': 'The desk’s or the owner’s does.',
   'not-allowed-sign-in': 'Say first who is working.',
+  'not-allowed-others-clock': 'That is somebody else’s clock: they themselves or the owner may see to it.',
+  'not-allowed-last-owner': 'There must be an owner. Make somebody else the owner first.',
   'not-allowed-code': 'That is not the right code. Type it again.',
   'period-locked': 'The books are locked up to {day}. Use a later day.',
   'already-set-up': 'This garage is set up already. Open it instead.',
