@@ -84,6 +84,16 @@ test('marks are drawn by mouse and by keys, photographed, and looked at again at
     { last: { number: two.number }, gone: null },
     { last: { number: one.number }, gone: { number: two.number } },
   ]);
+
+  // On the car's page they are put right.
+  await page.goto(`${garage.door.host.address}/${hrefOf('cars', one.car.id)}`);
+  await page.getByRole('button', { name: t('intake.putRightMark', { n: 1 }) }).click();
+  await page.getByRole('textbox', { name: t('intake.markWords', { n: 1 }) }).fill('Scratch, front wing, 12 cm');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Scratch, front wing, 12 cm')).toBeVisible();
+  await page.getByRole('button', { name: t('intake.thereAfterAll') }).click();
+  await expect(page.getByRole('button', { name: t('intake.thereAfterAll') })).toBeHidden();
+  await expectAxeClean(page, 'a car with its marks');
 });
 
 test('a car left at night: nobody signs, and a yes to look comes by phone only', async ({ garage, page }) => {

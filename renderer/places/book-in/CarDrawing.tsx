@@ -1,6 +1,7 @@
 import { BOX, type DrawnView, outlineOf } from '../../../core/car/outline.ts';
 import type { CarShape } from '../../../core/car/outline-shapes.ts';
 import { t } from '../../words/t.ts';
+import './marks.css';
 
 /** A mark as it stands on the drawing. */
 export interface PlacedMark {
@@ -18,9 +19,9 @@ interface Props {
   readonly shape: CarShape;
   readonly view: DrawnView;
   readonly marks: readonly PlacedMark[];
-  /** A press on the drawing, in thousandths of its width and height. */
-  readonly onDraw: (x: number, y: number) => void;
-  readonly onMove: (key: string, x: number, y: number) => void;
+  /** A press on the drawing, in thousandths of its width and height; left out where it is only to be looked at. */
+  readonly onDraw?: (x: number, y: number) => void;
+  readonly onMove?: (key: string, x: number, y: number) => void;
 }
 
 /** An arrow key moves a mark by so many thousandths. */
@@ -37,13 +38,20 @@ const within = (thousandths: number) => Math.min(1000, Math.max(0, Math.round(th
 export function CarDrawing({ shape, view, marks, onDraw, onMove }: Props) {
   const { width, height } = BOX[view];
   return (
-    <div className="car-drawing" data-view={view} style={{ aspectRatio: `${width} / ${height}` }}>
+    <div
+      className={onDraw === undefined ? 'car-drawing still' : 'car-drawing'}
+      data-view={view}
+      style={{ aspectRatio: `${width} / ${height}` }}
+    >
       <svg
         viewBox={`0 0 ${width} ${height}`}
         role="img"
-        aria-label={t('intake.drawing', { shape: t(`intake.shape-${shape}`), view: t(`intake.view-${view}`) })}
+        aria-label={t(onDraw === undefined ? 'intake.drawn' : 'intake.drawing', {
+          shape: t(`intake.shape-${shape}`),
+          view: t(`intake.view-${view}`),
+        })}
         onPointerDown={(event) => {
-          if (event.button !== 0) return;
+          if (event.button !== 0 || onDraw === undefined) return;
           const box = event.currentTarget.getBoundingClientRect();
           onDraw(
             within(((event.clientX - box.left) * 1000) / box.width),
@@ -76,7 +84,7 @@ export function CarDrawing({ shape, view, marks, onDraw, onMove }: Props) {
             aria-label={t('intake.markAt', { n: mark.n, words: mark.words })}
             onKeyDown={(event) => {
               const by = ARROWS[event.key];
-              if (by === undefined) return;
+              if (by === undefined || onMove === undefined) return;
               event.preventDefault();
               event.stopPropagation();
               onMove(mark.key, within(mark.x + by[0]), within(mark.y + by[1]));

@@ -1,4 +1,3 @@
-import './marks.css';
 import { useState } from 'react';
 import { DRAWN_VIEWS, type DrawnView } from '../../../core/car/outline.ts';
 import { CAR_SHAPES } from '../../../core/car/outline-shapes.ts';

@@ -16,6 +16,7 @@ import { t } from '../../words/t.ts';
 import { Talk } from '../book-in/Talk.tsx';
 import { Ahead } from './Ahead.tsx';
 import { CarFields } from './CarFields.tsx';
+import { CarMarks } from './CarMarks.tsx';
 import { CarMileage } from './CarMileage.tsx';
 import { History } from './History.tsx';
 import { askAgainPoints, aYear, goneSoFar, visitPoints } from './life.ts';
@@ -100,6 +101,7 @@ export function CarPage({ id }: { readonly id: string }) {
           <Ahead carId={id} unit={fields.unit} reminders={reminders} />
         </section>
       ) : null}
+      <CarMarks carId={id} />
       <Talk head={t('cars.about')}>
         <CarFields car={data} />
       </Talk>
