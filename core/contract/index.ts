@@ -7,8 +7,8 @@ import { checkRoom } from './check.ts';
 import { closeOutRoom } from './close-out.ts';
 import { customerRoom } from './customer.ts';
 import { deskRoom } from './desk.ts';
-import { exportRoom } from './export.ts';
 import { dropOffRoom } from './drop-off.ts';
+import { exportRoom } from './export.ts';
 import { fluidRoom } from './fluid.ts';
 import { importRoom } from './import.ts';
 import { markRoom } from './mark.ts';
@@ -35,11 +35,11 @@ export const operations = {
   ...sheetRoom,
   ...bookingRoom,
   ...customerRoom,
-  ...dropOffRoom,
-  ...markRoom,
   ...ordersRoom,
   ...exportRoom,
   ...importRoom,
+  ...dropOffRoom,
+  ...markRoom,
   ...messageRoom,
   ...reminderRoom,
   ...releaseRoom,
