@@ -20,6 +20,13 @@ export function rateText(ppm: number, currency: PaperCurrency): string {
   return `${decimalText(ppm, 4, currency)}\u00a0%`;
 }
 
+/** A tax's name as it stands before its rate: one that ends in the rate already ("VAT 20 %") does not say it twice. */
+export function taxName(name: string, rate: string): string {
+  const bare = name.replace(/\s*%$/, '%');
+  const figure = rate.replace(/\s/g, '');
+  return bare.endsWith(` ${figure}`) ? bare.slice(0, -figure.length).trimEnd() : name;
+}
+
 /** A whole number such as a mileage: 61480 -> '61,480'. */
 export function wholeText(value: number, currency: PaperCurrency): string {
   return (value < 0 ? '−' : '') + grouped(Math.abs(value).toString(), currency);

@@ -1,6 +1,7 @@
 import { Fragment } from 'react';
+import { taxName } from '../../core/paper/figures.ts';
 import { MoneyText } from '../parts/MoneyText.tsx';
-import { useWriting } from '../state/shop.ts';
+import { useShop, useWriting } from '../state/shop.ts';
 import { amountText, quantityText, rateText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 import { Discounts } from './Discounts.tsx';
@@ -8,9 +9,10 @@ import { type Line, type Order, sumReckoning } from './order.ts';
 
 type Row = readonly [words: string, amount: number, reckoning: ReturnType<typeof sumReckoning>];
 
-/** The sums under the jobs, tax by rate, as the shop reckons them. */
+/** The sums under the jobs as the shop reckons them; tax that the prices hold stands after the total, it is not added. */
 export function Sums({ order, locked }: { readonly order: Order; readonly locked: boolean }) {
   const writing = useWriting();
+  const held = useShop()?.settings?.prices === 'inclusive';
   const sums = order.sums;
   if (sums === null) return null;
   const lines = order.jobs.flatMap((job) => job.lines);
@@ -27,22 +29,19 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
     [t('sheet.sumFees'), sums.fees, ofKinds('fee')],
     [t('sheet.sumCore'), sums.core, ofKinds('core')],
     [t('sheet.sumDiscount'), -Math.abs(sums.discount), byRule('sheet-discount')],
-    ...sums.taxes.map(
-      (tax) =>
-        [
-          t('sheet.sumTax', {
-            name: tax.name,
-            rate: rateText(tax.ratePpm, writing),
-            base: amountText(tax.base, writing),
-          }),
-          tax.amount,
-          sumReckoning(
-            order,
-            (step) => step.rule.startsWith('tax-') && step.on.name === tax.name && step.on.ratePpm === tax.ratePpm,
-          ),
-        ] as const,
-    ),
   ];
+  const taxes: readonly Row[] = sums.taxes.map((tax) => [
+    t(held ? 'sheet.sumTaxHeld' : 'sheet.sumTax', {
+      name: taxName(tax.name, rateText(tax.ratePpm, writing)),
+      rate: rateText(tax.ratePpm, writing),
+      base: amountText(tax.base, writing),
+    }),
+    tax.amount,
+    sumReckoning(
+      order,
+      (step) => step.rule.startsWith('tax-') && step.on.name === tax.name && step.on.ratePpm === tax.ratePpm,
+    ),
+  ]);
   return (
     <div className="sum" aria-live="polite">
       <div className="small ink-2">
@@ -50,21 +49,26 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
         <Discounts order={order} locked={locked} />
       </div>
       <dl>
-        {rows
-          .filter(([, amount]) => amount !== 0)
-          .map(([words, amount, reckoning]) => (
-            <Fragment key={words}>
-              <dt>{words}</dt>
-              <dd>
-                <MoneyText amount={amount} reckoning={reckoning} />
-              </dd>
-            </Fragment>
-          ))}
+        <Rows rows={held ? rows : [...rows, ...taxes]} />
         <dt className="total">{t('parts.onTheSheet')}</dt>
         <dd className="total">
           <MoneyText amount={sums.gross} reckoning={sums.reckoning} />
         </dd>
+        {held ? <Rows rows={taxes} /> : null}
       </dl>
     </div>
   );
+}
+
+function Rows({ rows }: { readonly rows: readonly Row[] }) {
+  return rows
+    .filter(([, amount]) => amount !== 0)
+    .map(([words, amount, reckoning]) => (
+      <Fragment key={words}>
+        <dt>{words}</dt>
+        <dd>
+          <MoneyText amount={amount} reckoning={reckoning} />
+        </dd>
+      </Fragment>
+    ));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { amountText, quantityText, rateText, wholeText } from '../../core/paper/figures.ts';
+import { amountText, quantityText, rateText, taxName, wholeText } from '../../core/paper/figures.ts';
 import { paperName } from '../../core/paper/words.ts';
 import { CREDIT_NOTE, INVOICE } from './papers.ts';
 
@@ -29,6 +29,13 @@ describe('figures as they are written', () => {
     expect(rateText(88750, DE)).toBe('8,875\u00a0%');
     expect(rateText(200000, US)).toBe('20\u00a0%');
     expect(wholeText(61480, US)).toBe('61,480');
+  });
+
+  it('a tax whose name ends in its rate does not say it twice', () => {
+    expect(taxName('ΦΠΑ 24 %', '24\u00a0%')).toBe('ΦΠΑ');
+    expect(taxName('Sales tax 6.25%', '6.25\u00a0%')).toBe('Sales tax');
+    expect(taxName('VAT 120 %', '20\u00a0%')).toBe('VAT 120 %');
+    expect(taxName('VAT', '20\u00a0%')).toBe('VAT');
   });
 
   it('a paper is called by its kind and number', () => {

@@ -1,4 +1,5 @@
 import type { CreditNotePaper, InvoicePaper, PaperSums, QuotePaper } from '../document.ts';
+import { taxName } from '../figures.ts';
 import { type Block, block, type Item, rule, SIZE, setText, stacked, words } from './block.ts';
 import type { Style } from './fonts.ts';
 import type { Setting } from './setting.ts';
@@ -36,7 +37,12 @@ function withTaxes(setting: Setting, sums: PaperSums, total: Block): readonly Bl
   const net = sumRow(setting, w.net, amount(sums.net), 'body');
   const taxes = sums.taxes.map((tax) => {
     const label = sums.prices === 'inclusive' ? w.taxHeld : w.taxAdded;
-    return sumRow(setting, label(tax.name, rate(tax.ratePpm), amount(tax.base)), amount(tax.amount), 'body');
+    return sumRow(
+      setting,
+      label(taxName(tax.name, rate(tax.ratePpm)), rate(tax.ratePpm), amount(tax.base)),
+      amount(tax.amount),
+      'body',
+    );
   });
   if (sums.prices === 'inclusive') return [total, ...(taxes.length > 0 ? [net, ...taxes] : []), ...exempt];
   return [...(sums.discounts.length > 0 ? [net] : []), ...taxes, ...exempt, total];

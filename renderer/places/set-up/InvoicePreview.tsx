@@ -2,6 +2,7 @@ import { currencyDigits, formatMoney } from '../../../core/money/currency.ts';
 import type { LineKind, Tax } from '../../../core/money/line.ts';
 import { type Money, money } from '../../../core/money/money.ts';
 import { reckonSheet } from '../../../core/money/totals.ts';
+import { taxName } from '../../../core/paper/figures.ts';
 import { paperWords } from '../../../core/paper/words.ts';
 import { PLAIN_WRITING, rateText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
@@ -81,7 +82,7 @@ export function InvoicePreview({ draft }: { readonly draft: SetUpDraft }) {
           const say = draft.prices === 'inclusive' ? w.taxHeld : w.taxAdded;
           return (
             <div key={tax.id}>
-              <dt>{say(tax.name, rate, amount(base))}</dt>
+              <dt>{say(taxName(tax.name, rate), rate, amount(base))}</dt>
               <dd>{amount(sum)}</dd>
             </div>
           );
