@@ -54,3 +54,11 @@ test('with room for all, all are labelled; the one handed in first keeps its pla
   const near = ['new', 'old'].map((id) => ({ id, x: 500, wide: 100 }));
   expect(placeLabels(near, 1000, 1).map((place) => place.id)).toEqual(['new']);
 });
+
+test('two that are due one right after the other at the end of the ruler both get their label', () => {
+  const points = [
+    { id: 'far', x: 1212, wide: 187 },
+    { id: 'near', x: 1197, wide: 187 },
+  ];
+  expect(placeLabels(points, 1226, 3)).toHaveLength(2);
+});

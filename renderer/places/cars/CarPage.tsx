@@ -125,7 +125,7 @@ function lifeWords(car: Car, writing: Writing): string {
 }
 
 function spentWords(car: Car, writing: Writing): string {
-  const n = car.visits.length;
+  const n = car.visits.length + car.pastVisits.length;
   const sums = car.visits.map((visit) => visit.invoice?.gross ?? 0);
   const seen = car.visits.every((visit) => visit.invoice === null || visit.invoice.gross !== null);
   const sum = sums.reduce((all, one) => all + one, 0);

@@ -33,10 +33,11 @@ const WAYS: readonly (readonly Stand[])[] = [
 /**
  * Places labels in lanes so that none covers another and no stem, which goes from a label straight to its point, crosses
  * a label nearer to the line. Those handed in first are placed first; what finds no room gets no label, only its point.
- * Of a few ways to begin, the one that labels most.
+ * Of a few ways and orders to begin with, the one that labels most.
  */
 export function placeLabels(points: readonly Labelled[], width: number, lanes: number): LabelPlace[] {
-  const ways = WAYS.map((stands) => placedBy(points, width, lanes, stands));
+  const orders = [points, points.toSorted((a, b) => a.x - b.x), points.toSorted((a, b) => b.x - a.x)];
+  const ways = orders.flatMap((order) => WAYS.map((stands) => placedBy(order, width, lanes, stands)));
   return ways.reduce((best, way) => (way.length > best.length ? way : best));
 }
 

@@ -85,6 +85,7 @@ export function Numbers() {
               return figure < least || figure > most ? null : { [field]: figure };
             }}
             wrong={t('shop.wholeWrong', { least, most })}
+            note={t(`terms.note-${field}`)}
           />
         ))}
       </section>

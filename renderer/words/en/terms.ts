@@ -13,6 +13,11 @@ export const terms = {
   weekForget: 'Take the garage’s own hours',
   absences: 'Away on some days: the week’s plan takes it in',
   absencesLink: 'the week',
+  // how long things stand
+  'note-quoteDays': 'A quote says until which day it stands.',
+  'note-payDays': 'An invoice says by which day it is to be paid; late is counted from there.',
+  'note-followUpDays': 'Work said no to comes up again after so many days …',
+  'note-followUpDistance': '… or so far, whichever is first.',
   // reminding
   reminding: 'When somebody is reminded',
   remindDays: 'Days ahead',
