@@ -32,7 +32,7 @@ export function LineRow({ order, line, locked }: Props) {
   const inBook = line.billing === 'book';
   const quantityOf = (row: Row) => quantityText(Number(row[inBook ? 'book' : 'quantity']), String(row.unit), writing);
   const saveQuantity = (text: string, revision: number) => {
-    const read = readQuantity(text);
+    const read = readQuantity(text, writing.group);
     if (read === null) return null;
     const unit = read.unit === '' ? line.unit : read.unit;
     return change(revision, inBook ? { book: read.quantity, unit } : { quantity: read.quantity, unit });

@@ -24,7 +24,7 @@ export function NewLine({ job }: { readonly job: Job }) {
   const [unread, setUnread] = useState<string | null>(null);
 
   const split = typed === '' ? splitWords(words) : null;
-  const read = readQuantity(split?.typed ?? (typed === '' ? '1' : typed));
+  const read = readQuantity(split?.typed ?? (typed === '' ? '1' : typed), writing.group);
   const asked = useDeferredValue(part === null ? (split?.words ?? words).trim() : '');
   const onShelf = useAsk('part.list', asked.length > 1 ? { text: asked.slice(0, 60), most: 5 } : null).data?.rows ?? [];
   // A part number typed whole is that part.

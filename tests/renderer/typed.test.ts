@@ -41,6 +41,16 @@ describe('a quantity as typed on the sheet', () => {
     (text) => expect(readQuantity(text)).toBeNull(),
   );
 
+  test.each([
+    ['1,000', ',', null],
+    ['1,35', ',', 1_350],
+    ['1.350', ',', 1_350],
+    ['1.000', '.', null],
+    ['1,000', '.', 1_000],
+  ])('%s where %s parts thousands: a thousand is not taken for one', (text, group, quantity) =>
+    expect(readQuantity(text, group)?.quantity ?? null).toBe(quantity),
+  );
+
   test('what the sheet writes it can read again', () => {
     const units = fc.constantFrom('', 'h', 'L', 'qt', 'pcs');
     fc.assert(

@@ -33,7 +33,7 @@ export function Delivery({ rows, partId }: { readonly rows: readonly StockRow[];
   useKey('Esc', () => goTo('stock'));
 
   const go = async () => {
-    const quantity = parseQuantity(draft.quantity);
+    const quantity = parseQuantity(draft.quantity, writing.group);
     const fits = {
       ...(part === undefined ? { which: t('stock.whichNeeded') } : {}),
       ...(quantity === null ? { quantity: t('stock.quantityUnread') } : {}),

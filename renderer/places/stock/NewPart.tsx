@@ -27,8 +27,8 @@ export function NewPart() {
   const go = async () => {
     const price = readAmount(draft.price, writing);
     const cost = readAmount(draft.cost, writing);
-    const keepAtLeast = parseQuantity(draft.keepAtLeast);
-    const onHand = parseQuantity(draft.onHand);
+    const keepAtLeast = parseQuantity(draft.keepAtLeast, writing.group);
+    const onHand = parseQuantity(draft.onHand, writing.group);
     const fits: Partial<Draft> = {
       ...(draft.number.trim() === '' ? { number: t('stock.needed') } : {}),
       ...(draft.words.trim() === '' ? { words: t('stock.needed') } : {}),
