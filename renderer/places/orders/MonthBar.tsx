@@ -1,4 +1,4 @@
-import { type PointerEvent, useRef } from 'react';
+import { type PointerEvent, useEffect, useRef } from 'react';
 import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
 import { monthText } from '../../words/times.ts';
@@ -19,15 +19,26 @@ export function MonthBar({ months, at, onGo }: Props) {
   const writing = useWriting();
   const bar = useRef<HTMLDivElement>(null);
   const most = Math.max(...months.map(({ n }) => n), 1);
+  // Keys pressed one after the other go on from where the last one led, before that is in view.
+  const led = useRef(at);
+  useEffect(() => {
+    led.current = at;
+  }, [at]);
   const go = (to: number) => {
-    const month = months[Math.min(months.length - 1, Math.max(0, to))];
-    if (month !== undefined) onGo(month);
+    const place = Math.min(months.length - 1, Math.max(0, to));
+    const month = months[place];
+    if (month === undefined) return;
+    led.current = place;
+    onGo(month);
   };
   const byPointer = (event: PointerEvent) => {
     const box = bar.current?.getBoundingClientRect();
     if (box !== undefined) go(Math.floor(((event.clientY - box.top) / box.height) * months.length));
   };
-  const keys: Readonly<Record<string, number>> = { ArrowUp: -1, ArrowDown: 1, PageUp: -12, PageDown: 12 };
+  const keys: Readonly<Record<string, number>> = {
+    ...{ ArrowUp: -1, ArrowDown: 1, PageUp: -12, PageDown: 12 },
+    ...{ Home: -months.length, End: months.length },
+  };
   return (
     <div
       ref={bar}
@@ -51,7 +62,7 @@ export function MonthBar({ months, at, onGo }: Props) {
         const by = keys[event.key];
         if (by === undefined) return;
         event.preventDefault();
-        go(at + by);
+        go(led.current + by);
       }}
     >
       {months.map(({ month, n }, place) => {

@@ -11,6 +11,7 @@ import { useAsk } from '../../state/use-ask.ts';
 import { t } from '../../words/t.ts';
 import { monthText } from '../../words/times.ts';
 import { FilterSentence } from './FilterSentence.tsx';
+import { goToWeek } from './go-to-week.ts';
 import { MonthBar } from './MonthBar.tsx';
 import { monthsOf } from './months.ts';
 import type { OrderFilter, Week } from './OrderWeek.tsx';
@@ -49,7 +50,6 @@ export function OrderList() {
     const from = Number(here?.dataset.at ?? 0) - WEEK;
     (rows.find((row) => Number(row.dataset.at) <= from) ?? rows.at(-1))?.focus();
   };
-  const goToWeek = (week: number) => list.current?.querySelector(`[data-week="${week}"]`)?.scrollIntoView();
   useKey('ArrowDown', () => step(1));
   useKey('ArrowUp', () => step(-1));
   useKey('PageDown', weekOn);
@@ -128,7 +128,9 @@ export function OrderList() {
               0,
               months.findIndex((month) => month.week <= (range?.week ?? Number.POSITIVE_INFINITY)),
             )}
-            onGo={(month) => goToWeek(month.week)}
+            onGo={(month) => {
+              if (list.current !== null) goToWeek(list.current, month.week);
+            }}
           />
         )}
       </div>
