@@ -15,7 +15,7 @@ export function Reckoning({ data }: { readonly data: TorqueStep }) {
       <ul className="small">
         {data.stages.map((stage, round) => (
           <li key={stageWords(stage).join(' ')}>
-            {t('bench.roundOf', { round: round + 1, n: data.stages.length })}:{' '}
+            {t('bench.roundOf', { round: round + 1, n: data.stages.length + (data.group.checkRound ? 1 : 0) })}:{' '}
             {stageWords(stage).filter(Boolean).join(', ')}
             {stage.setting === null
               ? ''

@@ -44,6 +44,8 @@ export function RoundRecord({ data }: { readonly data: TorqueStep }) {
 function roundName(round: readonly Touch[], { group, stages }: TorqueStep): string {
   const [first] = round;
   if (first === undefined) return '';
-  const name = first.check ? t('bench.checkShort') : t('bench.roundOf', { round: first.stage + 1, n: stages.length });
+  const name = first.check
+    ? t('bench.checkShort')
+    : t('bench.roundOf', { round: first.stage + 1, n: stages.length + (group.checkRound ? 1 : 0) });
   return group.sides > 1 ? `${t('bench.sideOf', { side: first.side })}, ${name}` : name;
 }
