@@ -25,7 +25,8 @@ const TAIL = 6;
 
 /** Entries worth comparing: those that hold the longest part of the name, the tail of a number, or the e-mail. */
 async function near(context: Context, name: string, phones: readonly string[], email: string) {
-  const longest = name.split(' ').reduce((long, part) => (part.length > long.length ? part : long), '');
+  // By the same parts as names are compared by: a comma behind a surname belongs to none.
+  const longest = name.split(/[^\p{L}\p{N}]+/u).reduce((long, part) => (part.length > long.length ? part : long), '');
   const tails = phones.flatMap((digits) => (digits.length >= TAIL ? [digits.slice(-TAIL)] : []));
   if (longest.length < 2 && tails.length === 0 && email === '') return [];
   return context.tx

@@ -41,6 +41,7 @@ describe('doubles', () => {
       (await garage.did('Desk', 'customer.doubles', typed)).rows.map(({ id, by, cars }) => ({ id, by, cars }));
     const mine = { id: customerId, cars: ['A 1 Corvane R'] };
     expect(await doubles({ name: 'bjorn lukasz' })).toEqual([{ ...mine, by: ['name'] }]);
+    expect(await doubles({ name: 'Lukasz, Bjorn' })).toEqual([{ ...mine, by: ['name'] }]);
     expect(await doubles({ name: 'L', phones: ['+49 171 5550101'] })).toEqual([{ ...mine, by: ['phone'] }]);
     expect(await doubles({ name: 'Bjørn' })).toEqual([]);
     expect(await doubles({})).toEqual([]);

@@ -153,6 +153,19 @@ test('a sale without a car opens an order; a history goes to a later owner witho
   await expect(page.getByRole('article', { name: t('sheet.order') })).toContainText('Two wiper blades');
 });
 
+test('who is written otherwise is found while somebody types, before a second entry is made', async ({
+  garage,
+  page,
+}) => {
+  await garage.booked();
+  await enter(page, garage, 'Piet');
+  await page.goto(`${garage.door.host.address}/${hrefOf('customers')}`);
+  await page.getByRole('button', { name: t('customers.sale') }).click();
+  await field(page, t('customers.saleWho')).fill('Vandermeer, Ilse');
+  await page.getByRole('button', { name: /^Ilse Vandermeer/ }).click();
+  await expect(field(page, t('customers.saleWant', { name: 'Ilse Vandermeer' }))).toBeVisible();
+});
+
 test('the hours of a person’s week are what the day can hold', async ({ garage, page }) => {
   await enter(page, garage, 'Odile');
   await page.goto(`${garage.door.host.address}/${hrefOf('shop', 'people')}`);

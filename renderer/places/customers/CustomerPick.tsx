@@ -22,6 +22,10 @@ export function CustomerPick({ label, not, onPick }: Props) {
   const asked = useDeferredValue(text.trim());
   const typed = asked.length >= FEWEST;
   const found = useAsk('customer.list', typed ? { text: asked, most: 6 } : null).data?.rows ?? [];
+  // Also whoever is written otherwise: another order of the names, a number with its country.
+  const alike =
+    useAsk('customer.doubles', typed ? { name: asked, phones: [asked.slice(0, 40)] } : null).data?.rows ?? [];
+  const rows = [...found, ...alike.filter((one) => !found.some((row) => row.id === one.id))];
   const addNew = async () => {
     const answer = await add.run({ name: text });
     if (answer.ok) onPick({ id: answer.output.id, name: text.trim() });
@@ -33,7 +37,7 @@ export function CustomerPick({ label, not, onPick }: Props) {
         <fieldset className="choice">
           <legend>{t('customers.which')}</legend>
           <div className="talk-hits">
-            {found
+            {rows
               .filter((row) => row.id !== not)
               .map((row) => (
                 <Button key={row.id} small onClick={() => onPick(row)}>
