@@ -117,13 +117,35 @@ const WEEKS: readonly (readonly [number, string, string, string, Lines, Way])[] 
   ],
 ];
 
+/** What somebody said no or later to on that day: it stays with the car, and is asked about again. */
+const REFUSED: Readonly<Record<number, readonly [string, Lines, 'no' | 'later', string]>> = {
+  28: [
+    'Front discs',
+    [labour('With the pads', 400), part('Disc', 2, 6900, 3900)],
+    'later',
+    'Discs at 22.1 mm, wear limit near',
+  ],
+  23: [
+    'Rear shock absorbers',
+    [labour('Both', 1400), part('Shock absorber', 2, 11_800, 7200)],
+    'no',
+    'The back sways when loaded',
+  ],
+  16: [
+    'Lower arm bush, left',
+    [labour('Press in', 1100), part('Bush', 1, 2700, 1100)],
+    'later',
+    'Tires will wear on the inside',
+  ],
+};
+
 /** People of the old books who came again before the two weeks that the rest of the story is about. */
 export function earlierWeeks(story: Story): void {
   for (const [n, plate, complaint, title, lines, way] of WEEKS) {
     const old = OLD_CARS.find((one) => one.plate === plate);
     if (old === undefined) throw new Error(`${plate} is not in the old books`);
     const mileage = old.mileage + Math.floor((old.aYear * 11) / 12) + (29 - n) * 20;
-    oneDayJob(
+    const visit = oneDayJob(
       story,
       n,
       {
@@ -139,5 +161,12 @@ export function earlierWeeks(story: Story): void {
         await visit.handOver();
       },
     );
+    const refused = REFUSED[n];
+    if (refused === undefined) continue;
+    const [offered, offeredLines, answer, risk] = refused;
+    story.scene(story.day(n, '09:20'), async () => {
+      await visit.job(offered, offeredLines);
+      await visit.no('B', answer, risk);
+    });
   }
 }

@@ -20,7 +20,7 @@ export function oneDayJob(
   mileageOut: number,
   then: (visit: Visit, toPay: number) => Promise<void>,
   deposit = 0,
-): void {
+): Visit {
   const visit = new Visit(story);
   story.scene(story.day(n, '08:10'), () => visit.book(input));
   story.scene(story.day(n, '08:20'), async () => {
@@ -37,6 +37,7 @@ export function oneDayJob(
     const { toPay } = await visit.invoice(mileageOut);
     await then(visit, toPay);
   });
+  return visit;
 }
 
 function settledService(story: Story): void {

@@ -117,6 +117,18 @@ export class Visit {
     });
   }
 
+  /** A no, or a later, by phone to one job, after the risk was told. */
+  async no(letter: string, answer: 'no' | 'later', risk: string): Promise<void> {
+    await this.#story.did('Piet', 'decision.record', {
+      orderId: this.#id,
+      jobs: [{ jobId: this.jobId(letter), answer, risk }],
+      upTo: null,
+      spoken: { name: this.#who.name, role: this.#who.role },
+      way: 'phone',
+      reached: this.#who.phone,
+    });
+  }
+
   async on(person: PersonName, letter: string): Promise<void> {
     await this.#story.did(person, 'clock.on', { jobId: this.jobId(letter) });
   }
