@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useRef, useState } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { t } from '../words/t.ts';
 import { useKey } from './keys.ts';
@@ -17,12 +17,13 @@ interface Props {
   readonly onBench?: () => void;
 }
 
-/** The sheet and what belongs beside it; on a tablet two sides, turned with one button or B. */
+/** The sheet and what belongs beside it; B takes the hand to it; on a tablet two sides, turned with one button or B. */
 export function TwoSides({ sheetLabel, sheet, benchLabel, bench, foot, first = 'sheet', onBench }: Props) {
   const [side, setSide] = useState(first);
   const tablet = useWidth().width === 'tablet';
   const turn = () => (onBench === undefined ? setSide(side === 'sheet' ? 'bench' : 'sheet') : onBench());
-  useKey('B', turn, tablet);
+  const beside = useRef<HTMLElement>(null);
+  useKey('B', () => (tablet ? turn() : beside.current?.focus()));
   return (
     <>
       {tablet ? (
@@ -34,7 +35,7 @@ export function TwoSides({ sheetLabel, sheet, benchLabel, bench, foot, first = '
         <article className="sheet" aria-label={sheetLabel}>
           {sheet}
         </article>
-        <aside className="bench" aria-label={benchLabel}>
+        <aside className="bench" aria-label={benchLabel} ref={beside} tabIndex={-1}>
           {bench}
         </aside>
       </div>
