@@ -5,9 +5,6 @@ const spoken = { name: 'Per Halloran', role: 'customer' as const };
 const labour = { kind: 'labour' as const, words: 'Look', quantity: 800, unitPrice: 12_800 };
 const washer = { kind: 'part' as const, words: 'Washer', quantity: 2000, unitPrice: 210 };
 
-/** Tables that no operation fills yet. Only ever shortened. */
-export const NOT_YET: readonly string[] = [];
-
 /** One visit after which every table of the shop holds a row: booked, found, quoted, said, worked, billed and paid. */
 export async function fillEveryTable(garage: PracticeShop): Promise<void> {
   const { people, bays } = await garage.did('Odile', 'shop.get', {});
