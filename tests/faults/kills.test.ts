@@ -19,9 +19,11 @@ function killedAtSomeMoment(
   args: readonly string[],
   answers: number,
   more: number,
+  script = 'busy-shop.ts',
+  end: string | null = null,
 ): Promise<{ answered: Answered[]; error: string }> {
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, [join(import.meta.dirname, 'busy-shop.ts'), ...args], {
+    const child = spawn(process.execPath, [join(import.meta.dirname, script), ...args], {
       stdio: ['ignore', 'pipe', 'pipe'],
     });
     let text = '';
@@ -34,7 +36,7 @@ function killedAtSomeMoment(
     child.stdout.on('data', (data: Buffer) => {
       text += data;
       lines += data.toString().split('\n').length - 1;
-      if (lines < answers || armed) return;
+      if (end === null ? lines < answers || armed : armed || !text.endsWith(end)) return;
       armed = true;
       // Counted in turns of the loop rather than milliseconds: a kill may fall anywhere in the next operations.
       setTimeout(() => child.kill('SIGKILL'), more);
@@ -108,4 +110,42 @@ test(`${KILLS} kills at any moment: nothing answered is lost, nothing half there
     expect.objectContaining({ what: 'row-missing', table: 'request', row: lastSeen?.request }),
   );
   await garage.end();
+});
+
+/** Lets the child go to its end, and kills it there. */
+const untilAllIsDone = (args: readonly string[]) => killedAtSomeMoment(args, 0, 0, 'busy-every.ts', '\n\n');
+
+test('a do of nearly every kind, killed at any moment: nothing answered is lost', { timeout: 600_000 }, async () => {
+  const next = random(20_261_126);
+  const kinds = new Set<string>();
+  let most = 0;
+  for (let kill = 0; kill < 25; kill += 1) {
+    const garage = await practiceShop();
+    await garage.shop.close();
+    // The first one is let go to its end: its length is known then, and every kind was answered once.
+    const people = JSON.stringify([...garage.people]);
+    const { answered, error } = await (kill === 0
+      ? untilAllIsDone([garage.folder, people])
+      : killedAtSomeMoment(
+          [garage.folder, people],
+          1 + Math.floor(next() * most),
+          Math.floor(next() * 12),
+          'busy-every.ts',
+        ));
+    expect(error).toBe('');
+    most = Math.max(most, answered.length);
+    const raw = new Database(join(garage.folder, 'shop.sqlite'), { readonly: true });
+    const row = raw.prepare<[string], { answer: string }>('SELECT answer FROM request WHERE id = ?');
+    for (const one of answered) {
+      kinds.add(one.operation);
+      const kept = JSON.parse(row.get(one.request)?.answer ?? 'null');
+      expect(kept, `${one.operation} was answered and is not there`).toEqual(one.output);
+    }
+    raw.close();
+    garage.shop = await openShop({ folder: garage.folder });
+    expect(await garage.did('Odile', 'care.verify', {})).toMatchObject({ sound: true });
+    await garage.end();
+  }
+  console.log(`25 kills, ${kinds.size} kinds of do, ${most} answers in one going through`);
+  expect(kinds.size).toBeGreaterThanOrEqual(45);
 });
