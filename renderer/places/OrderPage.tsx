@@ -19,7 +19,7 @@ import { Sheet } from '../sheet/Sheet.tsx';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { YesPage } from '../sheet/yes/YesPage.tsx';
 import { useSession } from '../state/session.ts';
-import { openPaper } from '../state/transport.ts';
+import { printPaper } from '../state/transport.ts';
 import { useAsk } from '../state/use-ask.ts';
 import { t } from '../words/t.ts';
 import { OrderContact } from './contact/OrderContact.tsx';
@@ -48,7 +48,7 @@ export function OrderPage({ id, beside }: Props) {
     desk && (beside === '' || beside.startsWith('job-')) && order !== undefined && invoiceOf(order) === undefined;
   useKey('Alt+Y', toYes, desk);
   useKey('Ctrl+Enter', closing ? toCloseOut : toYes, plain);
-  useKey('Alt+P', () => newest !== undefined && openPaper(newest.id), newest !== undefined);
+  useKey('Alt+P', () => newest !== undefined && printPaper(newest.id), newest !== undefined);
   if (order === undefined)
     return asked.error === null ? (
       asked.loading ? (

@@ -100,8 +100,20 @@ export function listen(onRooms: (rooms: readonly string[]) => void, onGap: () =>
   return () => source.close();
 }
 
+const readAt = (paperId: string) => `/papers/${encodeURIComponent(paperId)}.pdf`;
+
 /** Where an issued paper is read. */
 export function openPaper(paperId: string): void {
   if (window.crownwheel?.openPaper) window.crownwheel.openPaper(paperId);
-  else window.open(`/papers/${encodeURIComponent(paperId)}.pdf`, '_blank', 'noopener');
+  else window.open(readAt(paperId), '_blank', 'noopener');
+}
+
+/** An issued paper to the printer: its reader opens and asks at once which one. On the desktop the reader's own key prints. */
+export function printPaper(paperId: string): void {
+  if (window.crownwheel?.openPaper) {
+    window.crownwheel.openPaper(paperId);
+    return;
+  }
+  const reader = window.open(readAt(paperId), '_blank');
+  reader?.addEventListener('load', () => reader.print());
 }

@@ -25,7 +25,12 @@ test('mileage out, invoice, two payments, a credit note and the car handed over,
   await expect(invoice).toBeVisible();
   keys.report('the invoice made', 44);
 
+  // The reader of the paper asks for the printer at once; here it only notes that it was asked.
+  await page.context().addInitScript(() => {
+    window.print = () => document.documentElement.setAttribute('data-printed', 'yes');
+  });
   const [reader] = await Promise.all([page.waitForEvent('popup'), keys.press('Alt+p')]);
+  await expect(reader.locator('html[data-printed]')).toBeAttached();
   await reader.close();
   const payments = page.getByRole('region', { name: t('sheet.payments') });
   await keys.to(field(payments, t('sheet.payAmount')));
