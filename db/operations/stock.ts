@@ -38,6 +38,17 @@ async function lastCost(context: Context, partId: string): Promise<number> {
   return last && last.quantity > 0 ? scale(last.value, 1000, last.quantity) : 0;
 }
 
+/** A part that must not be used is not drawn for a job; it may be thrown away. */
+async function heldInQuarantine(context: Context, partId: string): Promise<void> {
+  const row = await context.tx
+    .selectFrom('quarantine')
+    .select('words')
+    .where('part_id', '=', partId)
+    .where('lifted_at', 'is', null)
+    .executeTakeFirst();
+  if (row) throw held([{ what: 'quarantine', with: { words: row.words } }]);
+}
+
 export const stockHandlers: Handlers = {
   'part.add': async (input, context) => {
     const same = await context.tx.selectFrom('part').select('id').where('number', '=', input.number).executeTakeFirst();
@@ -148,6 +159,7 @@ export const stockHandlers: Handlers = {
       if (!line || line.job_id !== jobId) throw notFound('line', lineId);
     }
     const part = await partRow(context, partId);
+    if (!waste) await heldInQuarantine(context, partId);
     const stock = { quantity: part.on_hand, value: money(part.value) };
     const last = money(await lastCost(context, partId));
     const after = issue(stock, quantity, last);

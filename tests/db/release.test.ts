@@ -122,6 +122,24 @@ describe('do not release', () => {
     await garage.did('Desk', 'order.handOver', away);
   });
 
+  test('a part in quarantine goes into no job until it is lifted; into the waste it goes', async () => {
+    const { garage, jobId, orderId } = await begun([{ do: 'Fit' }]);
+    const part = await garage.did('Desk', 'part.add', {
+      ...{ number: 'HB-7', words: 'Hub', unit: '', price: 9000, cost: 4000, onHand: 3000 },
+    });
+    const set = await garage.did('Runa', 'quarantine.set', {
+      ...{ orderId, what: 'part', partId: part.id, words: 'Cracked in its box' },
+    });
+    const drawn = { jobId, lineId: null, partId: part.id, quantity: 1000 };
+    expect(await garage.refused('Runa', 'part.issue', drawn)).toMatchObject({
+      code: 'held',
+      reasons: [{ what: 'quarantine', with: { words: 'Cracked in its box' } }],
+    });
+    await garage.did('Runa', 'part.issue', { ...drawn, waste: true });
+    await garage.did('Odile', 'quarantine.lift', { id: set.id, revision: set.revision, why: 'The others are sound' });
+    await garage.did('Runa', 'part.issue', drawn);
+  });
+
   test('a part in quarantine holds the invoice and not the car; the owner’s reason is printed', async () => {
     const here = await begun([{ do: 'Fit' }]);
     const { garage, orderId } = here;
