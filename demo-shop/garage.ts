@@ -11,6 +11,13 @@ export const PEOPLE = [
 
 export type PersonName = (typeof PEOPLE)[number]['name'];
 
+/** Hours a day that each works at the bench, thousandths. */
+export const BENCH_HOURS: readonly (readonly [PersonName, number])[] = [
+  ['Runa', 7000],
+  ['Piet', 2000],
+  ['Nessa', 8000],
+];
+
 /** Saltmarsh Motor Works, Port Ansel. Invented, its tax and its rules of the yes too: no place's law is meant. */
 export const SALTMARSH: SetUp = {
   settings: {

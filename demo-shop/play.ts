@@ -5,7 +5,7 @@ import { baysOfTheDay } from './bays.ts';
 import { carrierSwap } from './carrier-swap.ts';
 import { earlierWeeks } from './earlier-weeks.ts';
 import { finishedOrders } from './finished.ts';
-import { SALTMARSH, STOCK, type StockIds } from './garage.ts';
+import { BENCH_HOURS, SALTMARSH, STOCK, type StockIds } from './garage.ts';
 import { jobBookOfTen } from './job-book.ts';
 import { bringOldBooksIn } from './old-books.ts';
 import { Story } from './story.ts';
@@ -29,6 +29,11 @@ export async function playDemo(shop: Shop, end: number, say: (sentence: string) 
   story.scene(story.day(30, '07:00'), async () => {
     const { people } = await story.did(null, 'shop.setUp', SALTMARSH);
     story.know(people);
+    // The owner stands at the bench as well, and the desk now and then: the days have their hours.
+    for (const [name, hours] of BENCH_HOURS) {
+      const week = [0, 1, 2, 3, 4, 5, 6].map((day) => (day < 5 ? hours : 0));
+      await story.did('Runa', 'person.change', { id: story.personId(name), revision: 1, week });
+    }
     say(`${SALTMARSH.settings.name} is set up, ${people.length} people.`);
   });
   story.scene(story.day(30, '07:30'), async () => {
