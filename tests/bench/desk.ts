@@ -55,8 +55,9 @@ export async function deskRows(shop: Shop, raw: Database.Database, years: Years,
   const typed = ['solb', 'AB000', '5551012', 'osker 14', 'KP0123', 'P0012', 'lukasik', '14212'];
   const shelf = raw.prepare('SELECT * FROM part ORDER BY bin, number LIMIT 50');
   const unpaid = raw.prepare(
-    `SELECT paper.id, gross - coalesce((SELECT sum(amount) FROM payment WHERE work_order_id = paper.work_order_id), 0) AS open
-     FROM paper WHERE kind = 'invoice' AND issued_at > ? AND open <> 0`,
+    `SELECT paper.id, paper.number, paper.gross, order_balance.owed FROM order_balance
+     JOIN paper ON paper.work_order_id = order_balance.work_order_id AND paper.kind = 'invoice'
+     WHERE order_balance.owed <> 0`,
   );
   const change = raw.prepare('UPDATE line SET quantity = ?, revision = revision + 1 WHERE id = ?');
   const note = raw.prepare('INSERT INTO request (id, operation, input_hash, answer, at) VALUES (?, ?, ?, ?, ?)');
@@ -101,7 +102,7 @@ export async function deskRows(shop: Shop, raw: Database.Database, years: Years,
     await measure(
       { what: 'what is owed', limit: 'raw', goal: 1.1, turns: Math.ceil(turns / 10) },
       () => ask('money.get', {}),
-      () => unpaid.all(0),
+      () => unpaid.all(),
     ),
     await measure(
       { what: 'a line saved, durable', limit: 'raw, FULL', goal: 1.5, turns },
