@@ -23,18 +23,21 @@ export async function setQuarantine(
   return id;
 }
 
-/** A car that is not to be released does not leave. */
-export async function heldInQuarantine(context: Context, orderId: string): Promise<void> {
-  const standing = await context.tx
-    .selectFrom('quarantine')
-    .select('words')
-    .where('work_order_id', '=', orderId)
-    .where('what', '=', 'car')
-    .where('lifted_at', 'is', null)
-    .orderBy('at')
-    .execute();
+/** Nothing goes on with what is marked and not lifted. Throws held with every mark, the oldest first. */
+async function heldWhereMarked(context: Context, on: { order: string } | { part: string }): Promise<void> {
+  const marked = context.tx.selectFrom('quarantine').select('words').where('lifted_at', 'is', null).orderBy('at');
+  const standing = await ('order' in on
+    ? marked.where('work_order_id', '=', on.order).where('what', '=', 'car')
+    : marked.where('part_id', '=', on.part)
+  ).execute();
   if (standing.length > 0) throw held(standing.map(({ words }) => ({ what: 'quarantine', with: { words } })));
 }
+
+/** A car that is not to be released does not leave. */
+export const heldCar = (context: Context, orderId: string) => heldWhereMarked(context, { order: orderId });
+
+/** A part that must not be used is drawn for no job. */
+export const heldPart = (context: Context, partId: string) => heldWhereMarked(context, { part: partId });
 
 export const quarantineHandlers: Handlers = {
   'quarantine.set': async ({ orderId, what, partId, words }, context) => {

@@ -23,7 +23,7 @@ import {
   openSheet,
   untouched,
 } from './on-the-sheet.ts';
-import { heldInQuarantine } from './quarantine.ts';
+import { heldCar } from './quarantine.ts';
 
 /** The head of an order as the contract names it: both values come back when two people change it at once. */
 const headOf = (row: WorkOrderRow) => ({
@@ -95,7 +95,7 @@ export const sheetHandlers: Handlers = {
     };
   },
   'order.handOver': async ({ id, revision, to }, context) => {
-    await heldInQuarantine(context, id);
+    await heldCar(context, id);
     return {
       id,
       revision: await context.write.edit(

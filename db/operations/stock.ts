@@ -8,6 +8,7 @@ import { signedIn } from '../people.ts';
 import { badInput, held, notFound } from '../refusal.ts';
 import type { PartRow } from '../tables.ts';
 import { given, heldUnlessCovered } from './on-the-sheet.ts';
+import { heldPart } from './quarantine.ts';
 
 async function partRow(context: Context, id: string) {
   const part = await context.tx.selectFrom('part').selectAll().where('id', '=', id).executeTakeFirst();
@@ -36,17 +37,6 @@ async function lastCost(context: Context, partId: string): Promise<number> {
     .limit(1)
     .executeTakeFirst();
   return last && last.quantity > 0 ? scale(last.value, 1000, last.quantity) : 0;
-}
-
-/** A part that must not be used is not drawn for a job; it may be thrown away. */
-async function heldInQuarantine(context: Context, partId: string): Promise<void> {
-  const row = await context.tx
-    .selectFrom('quarantine')
-    .select('words')
-    .where('part_id', '=', partId)
-    .where('lifted_at', 'is', null)
-    .executeTakeFirst();
-  if (row) throw held([{ what: 'quarantine', with: { words: row.words } }]);
 }
 
 export const stockHandlers: Handlers = {
@@ -159,7 +149,7 @@ export const stockHandlers: Handlers = {
       if (!line || line.job_id !== jobId) throw notFound('line', lineId);
     }
     const part = await partRow(context, partId);
-    if (!waste) await heldInQuarantine(context, partId);
+    if (!waste) await heldPart(context, partId);
     const stock = { quantity: part.on_hand, value: money(part.value) };
     const last = money(await lastCost(context, partId));
     const after = issue(stock, quantity, last);

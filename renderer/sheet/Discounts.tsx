@@ -4,6 +4,7 @@ import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { readAmount } from '../words/figures.ts';
 import { t } from '../words/t.ts';
+import { AddRow } from './AddRow.tsx';
 import type { Order } from './order.ts';
 import { readReduction, reductionText } from './reduction.ts';
 import { Wrong } from './Wrong.tsx';
@@ -40,38 +41,19 @@ export function Discounts({ order, locked }: { readonly order: Order; readonly l
         </p>
       ))}
       {locked ? null : (
-        <form
-          className="found-add"
-          onSubmit={(event) => {
-            event.preventDefault();
-            void go();
-          }}
-        >
-          <input
-            value={typed}
-            aria-label={t('sheet.discountNew')}
-            placeholder={t('sheet.discountHint')}
-            onChange={(event) => setTyped(event.target.value)}
-          />
-          {typed === '' ? null : (
-            <>
-              <select
-                aria-label={t('sheet.discountOn')}
-                value={on}
-                onChange={(event) => setOn(ONS.find((one) => one === event.target.value) ?? 'all')}
-              >
-                {ONS.map((one) => (
-                  <option key={one} value={one}>
-                    {t(`sheet.on-${one}`)}
-                  </option>
-                ))}
-              </select>
-              <button type="submit" className="b" disabled={add.busy}>
-                {t('sheet.add')}
-              </button>
-            </>
-          )}
-        </form>
+        <AddRow
+          label={t('sheet.discountNew')}
+          hint={t('sheet.discountHint')}
+          typed={typed}
+          onType={setTyped}
+          choiceLabel={t('sheet.discountOn')}
+          choices={ONS}
+          choice={on}
+          sayChoice={(one) => t(`sheet.on-${one}`)}
+          onChoose={setOn}
+          busy={add.busy}
+          onAdd={() => void go()}
+        />
       )}
       {unread ? (
         <p className="wrong-words" role="alert">

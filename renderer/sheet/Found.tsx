@@ -3,7 +3,7 @@ import { FindingMore } from '../bench/FindingMore.tsx';
 import { useSession } from '../state/session.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
-
+import { AddRow } from './AddRow.tsx';
 import { SheetText } from './edit/SheetText.tsx';
 import type { Order } from './order.ts';
 import { SheetCell } from './SheetCell.tsx';
@@ -84,39 +84,21 @@ export function Found({ order, locked, headLocked }: Props) {
           </div>
         ))}
         {locked ? null : (
-          <form
-            className="found-add"
-            onSubmit={(event) => {
-              event.preventDefault();
-              void go();
-            }}
+          <AddRow
+            label={t('sheet.foundNew')}
+            hint={t('sheet.foundHint')}
+            typed={text}
+            onType={setText}
+            choiceLabel={t('sheet.urgency')}
+            choices={URGENCIES}
+            choice={urgency}
+            sayChoice={(one) => t(`sheet.urgency-${one}`)}
+            onChoose={setUrgency}
+            busy={add.busy}
+            onAdd={() => void go()}
           >
-            <input
-              value={text}
-              aria-label={t('sheet.foundNew')}
-              placeholder={t('sheet.foundHint')}
-              onChange={(event) => setText(event.target.value)}
-            />
-            {text === '' ? null : (
-              <>
-                <select
-                  aria-label={t('sheet.urgency')}
-                  value={urgency}
-                  onChange={(event) => setUrgency(URGENCIES.find((one) => one === event.target.value) ?? 'soon')}
-                >
-                  {URGENCIES.map((one) => (
-                    <option key={one} value={one}>
-                      {t(`sheet.urgency-${one}`)}
-                    </option>
-                  ))}
-                </select>
-                <button type="submit" className="b" disabled={add.busy}>
-                  {t('sheet.add')}
-                </button>
-              </>
-            )}
             <Wrong error={add.error ?? toJob.error ?? fromBook.error} />
-          </form>
+          </AddRow>
         )}
       </div>
     </div>
