@@ -105,7 +105,7 @@ test('rates and bays are added and renamed; two of one name are refused', async 
   await typeCell(page, t('shop.bay-words', { name: 'Yard' }), 'no roof');
   await typeCell(page, t('shop.planOpens'), '7:30');
   await expect.poll(async () => (await shopNow(garage)).bays).toMatchObject([{ name: 'Bay 1' }, { words: 'no roof' }]);
-  expect((await settingsNow(garage))?.planOpens).toBe('07:30');
+  await expect.poll(async () => (await settingsNow(garage))?.planOpens).toBe('07:30');
 });
 
 test('a person is added and given another code; the last owner stays', async ({ garage, page }) => {
