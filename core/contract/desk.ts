@@ -264,7 +264,7 @@ export const deskRoom = {
       orderId: id,
       kind: z.enum(['deposit', 'payment', 'refund']),
       way: z.enum(['cash', 'card', 'transfer']),
-      /** What it settles, minor units. A cash amount is rounded to the shop's cash step by a rounding line of its own. */
+      /** What it settles, minor units. Cash, the whole or a part, is rounded to the shop's step by a rounding line of its own. */
       amount: price.min(1),
       invoicePaperId: id.nullable().default(null),
       note: words(200).default(''),

@@ -15,3 +15,14 @@ export function cashRounding(amount: Money, step: number): CashSum {
   const payable = money(roundDivide(BigInt(amount), BigInt(step)) * step);
   return { payable, difference: money(payable - amount) };
 }
+
+/**
+ * What really changes hands where a sum is to be settled: in cash the coins there are, in any other way the sum itself.
+ * A part is rounded like the whole, since nobody can hand over less than a coin.
+ */
+export function handedOver(way: 'cash' | 'card' | 'transfer', amount: Money, step: number): CashSum {
+  return way === 'cash' ? cashRounding(amount, step) : { payable: amount, difference: money(0) };
+}
+
+/** The least sum that a coin of `step` minor units pays; what is less rounds to nothing. */
+export const leastInCash = (step: number): number => Math.ceil(step / 2);

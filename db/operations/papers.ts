@@ -29,6 +29,10 @@ const takenOf = (loaded: Loaded, zone: string): PaperTaken[] =>
       amount: payment.amount,
     }));
 
+/** What the coins there are added to what was paid already (below zero: took off). */
+const roundingOf = (loaded: Loaded): number =>
+  0 - loaded.payments.reduce((sum, payment) => sum + (payment.kind === 'rounding' ? payment.amount : 0), 0);
+
 /** Accounts of the books under an invoice or, with sign -1, a credit note: what is owed, against what was sold and the tax. */
 const salePostings = (totals: SheetTotals, sign: 1 | -1, inclusive: boolean): [string, number][] => [
   ['receivable', sign * totals.gross],
@@ -97,6 +101,7 @@ export const paperHandlers: Handlers = {
       number,
       dueOn,
       taken,
+      cashRounding: roundingOf(loaded),
       toPay,
       overrides: printed,
     });

@@ -1,5 +1,5 @@
 import type { OutputOf, ParsedInputOf } from '../../core/contract/index.ts';
-import { cashRounding } from '../../core/money/cash.ts';
+import { handedOver, leastInCash } from '../../core/money/cash.ts';
 import { money } from '../../core/money/money.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
@@ -9,7 +9,7 @@ import { loadOrder } from '../order/load.ts';
 import { balanceOf } from '../order/reckon.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { post } from '../postings.ts';
-import { held, notFound } from '../refusal.ts';
+import { badInput, held, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
 
 /** Takes or gives back money on an order, with its receipt and its postings. */
@@ -29,11 +29,10 @@ export async function takePayment(
   if (input.kind === 'refund' && input.amount > -open)
     throw held([{ what: 'more-than-held', with: { held: Math.max(0, -open) } }]);
   const sign = input.kind === 'refund' ? -1 : 1;
-  // Only a cash sum that settles the whole is rounded to the coins there are; the difference is a line of its own.
-  const settles = input.way === 'cash' && input.kind !== 'deposit' && input.amount === Math.abs(open);
-  const cash = settles
-    ? cashRounding(money(input.amount), settings.cashStep)
-    : { payable: input.amount, difference: 0 };
+  const cash = handedOver(input.way, money(input.amount), settings.cashStep);
+  // A rest that no coin pays is settled by the rounding alone; a part of that size would pay a debt with nothing.
+  if (cash.payable === 0 && (input.kind === 'deposit' || input.amount !== Math.abs(open)))
+    throw badInput('amount', 'too-little', { least: leastInCash(settings.cashStep) });
   const number = await nextNumber(context, 'receipt');
   const balance = invoice ? open - sign * input.amount : null;
   const document = receiptPaper(context, settings, loaded, {

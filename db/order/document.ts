@@ -272,7 +272,14 @@ export function invoicePaper(
   settings: Settings,
   loaded: Loaded,
   reckoned: Reckoned,
-  of: { number: number; dueOn: string; taken: PaperTaken[]; toPay: number; overrides: Override[] },
+  of: {
+    number: number;
+    dueOn: string;
+    taken: PaperTaken[];
+    cashRounding: number;
+    toPay: number;
+    overrides: Override[];
+  },
 ): InvoicePaper {
   const { arrived, ...rest } = shared(settings, loaded, reckoned);
   const tightened = reckoned.inSum.flatMap((job) =>
@@ -293,7 +300,7 @@ export function invoicePaper(
         loaded.order.handed_over_at === null ? context.today : civilDateOf(loaded.order.handed_over_at, settings.zone),
     },
     taken: of.taken,
-    cashRounding: 0,
+    cashRounding: of.cashRounding,
     toPay: of.toPay,
     payBy: of.dueOn,
     payTerms: '',

@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { handedOver } from '../../core/money/cash.ts';
+import { money } from '../../core/money/money.ts';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
@@ -8,7 +10,7 @@ import { useShop, useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { amountText, readAmount } from '../words/figures.ts';
 import { t } from '../words/t.ts';
-import { type PaymentKind, type PaymentWay, payable, usualWay } from './payment-sums.ts';
+import { type PaymentKind, type PaymentWay, usualWay } from './payment-sums.ts';
 
 /** The form that the main action of the foot sends. */
 export const MONEY_FORM = 'take-money';
@@ -43,7 +45,7 @@ export function TakeMoney({ order, kind, onTaken }: Props) {
   const usual = kind === 'deposit' ? null : Math.abs(balance);
   const text = typed ?? amountText(usual, writing);
   const amount = readAmount(text, writing);
-  const cash = amount === null ? null : payable({ kind, way, amount, balance, cashStep });
+  const cash = amount === null ? null : handedOver(way, money(amount), cashStep);
   const handed = way === 'cash' && kind !== 'refund' && given.trim() !== '' ? readAmount(given, writing) : null;
   const change = handed === null || cash === null ? 0 : handed - cash.payable;
 

@@ -1,29 +1,7 @@
 import type { InputOf } from '../../core/contract/index.ts';
-import { cashRounding } from '../../core/money/cash.ts';
-import { money } from '../../core/money/money.ts';
 
 export type PaymentKind = InputOf<'payment.take'>['kind'];
 export type PaymentWay = InputOf<'payment.take'>['way'];
-
-interface Asked {
-  readonly kind: PaymentKind;
-  readonly way: PaymentWay;
-  /** Minor units. */
-  readonly amount: number;
-  /** What is open before it, minor units; negative where it is the customer's. */
-  readonly balance: number;
-  /** The smallest coin, minor units. */
-  readonly cashStep: number;
-}
-
-/**
- * What really changes hands for a payment, minor units, as the shop reckons it when it is taken: a cash sum that settles
- * all that is open is rounded to the coins there are, nothing else is.
- */
-export function payable({ kind, way, amount, balance, cashStep }: Asked): { payable: number; difference: number } {
-  const settles = way === 'cash' && kind !== 'deposit' && amount === Math.abs(balance);
-  return settles ? cashRounding(money(amount), cashStep) : { payable: amount, difference: 0 };
-}
 
 const WAYS: readonly string[] = ['cash', 'card', 'transfer'] satisfies PaymentWay[];
 const isWay = (way: string): way is PaymentWay => WAYS.includes(way);

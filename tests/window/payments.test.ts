@@ -1,27 +1,21 @@
 import { expect, test } from 'vitest';
-import { payable, usualKind, usualWay } from '../../renderer/papers/payment-sums.ts';
+import { cashRounding, handedOver, leastInCash } from '../../core/money/cash.ts';
+import { money } from '../../core/money/money.ts';
+import { usualKind, usualWay } from '../../renderer/papers/payment-sums.ts';
 
-const cash = { way: 'cash', balance: 23_437, cashStep: 5 } as const;
-
-test('cash that settles all is rounded to the coins there are, as the shop reckons it', () => {
-  expect(payable({ ...cash, kind: 'payment', amount: 23_437 })).toEqual({ payable: 23_435, difference: -2 });
-  expect(payable({ ...cash, kind: 'payment', amount: 23_437, cashStep: 1 })).toEqual({
-    payable: 23_437,
-    difference: 0,
-  });
-  expect(payable({ ...cash, kind: 'refund', amount: 23_438, balance: -23_438 })).toEqual({
-    payable: 23_440,
-    difference: 2,
-  });
+test('cash is rounded to the coins there are, the whole and a part alike; any other way is not', () => {
+  const over = (way: 'cash' | 'card', amount: number, step = 5) => handedOver(way, money(amount), step);
+  expect(over('cash', 23_437)).toEqual({ payable: 23_435, difference: -2 });
+  expect(over('cash', 10_003)).toEqual({ payable: 10_005, difference: 2 });
+  expect(over('cash', 23_437, 1)).toEqual({ payable: 23_437, difference: 0 });
+  expect(over('card', 23_437)).toEqual({ payable: 23_437, difference: 0 });
 });
 
-test('a part, a deposit and any other way are not rounded', () => {
-  expect(payable({ ...cash, kind: 'payment', amount: 10_003 })).toEqual({ payable: 10_003, difference: 0 });
-  expect(payable({ ...cash, kind: 'deposit', amount: 23_437 })).toEqual({ payable: 23_437, difference: 0 });
-  expect(payable({ ...cash, kind: 'payment', way: 'card', amount: 23_437 })).toEqual({
-    payable: 23_437,
-    difference: 0,
-  });
+test('the least that a coin pays does not round to nothing, one less does', () => {
+  for (const step of [1, 2, 5, 10, 25, 50, 100]) {
+    expect(cashRounding(money(leastInCash(step)), step).payable).toBe(step);
+    expect(cashRounding(money(leastInCash(step) - 1), step).payable).toBe(0);
+  }
 });
 
 test('what comes next: a deposit, then what is open, or what goes back', () => {
