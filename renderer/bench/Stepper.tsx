@@ -1,8 +1,9 @@
 import { useState } from 'react';
-import { parseQuantity } from '../../core/measure/quantity.ts';
+import { parseQuantity, twoWays } from '../../core/measure/quantity.ts';
 import { useWriting } from '../state/shop.ts';
 import { quantityText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
+import { unreadWords } from '../words/unread.ts';
 
 interface Props {
   readonly label: string;
@@ -39,7 +40,7 @@ export function Stepper({ label, value, onChange, step, unit, least = 0 }: Props
           onBlur={() => setTyped(null)}
           onChange={(event) => {
             setTyped(event.target.value);
-            const read = parseQuantity(event.target.value);
+            const read = parseQuantity(event.target.value, writing);
             onChange(read === null ? null : Math.max(least, read));
           }}
         />
@@ -48,6 +49,11 @@ export function Stepper({ label, value, onChange, step, unit, least = 0 }: Props
       <button type="button" className="button" aria-label={t('bench.more', { label })} onClick={() => by(step)}>
         +
       </button>
+      {typed === null || twoWays(typed, writing) === null ? null : (
+        <span className="wrong-words" role="alert">
+          {unreadWords(typed, writing, '')}
+        </span>
+      )}
     </div>
   );
 }

@@ -6,6 +6,7 @@ import { NotSaved } from '../parts/Notice.tsx';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
+import { unreadWords } from '../words/unread.ts';
 import { type AnswerDraft, draftOf, readAnswer, type Sample, USUAL } from './lab-series.ts';
 import { metalName } from './metal-name.ts';
 
@@ -17,13 +18,14 @@ export function AnswerForm({ row, close }: { readonly row: Sample; readonly clos
   const [remark, setRemark] = useState(row.remark);
   const [draft, setDraft] = useState<AnswerDraft>(() => draftOf(row.result, writing.decimal));
   const [tried, setTried] = useState(false);
-  const { result, wrong } = readAnswer(draft);
+  const { result, wrong } = readAnswer(draft, writing);
   const go = async () => {
     setTried(true);
     if (result === null || on === '') return;
     if ((await keep.run({ id: row.id, revision: row.revision, on, remark: remark.trim(), result })).ok) close();
   };
-  const error = (name: string) => (tried && wrong.has(name) ? t('lab.figureWrong') : null);
+  const error = (name: string, text = '') =>
+    tried && wrong.has(name) ? unreadWords(text, writing, t('lab.figureWrong')) : null;
   const set = (change: Partial<AnswerDraft>) => setDraft({ ...draft, ...change });
   return (
     <form
@@ -44,7 +46,7 @@ export function AnswerForm({ row, close }: { readonly row: Sample; readonly clos
               onChange={(text) => set({ ppm: { ...draft.ppm, [element]: text } })}
               inputMode="decimal"
               figure
-              error={error(`ppm-${element}`)}
+              error={error(`ppm-${element}`, draft.ppm[element])}
             />
             <Field
               label={t('lab.limitOf')}
@@ -52,7 +54,7 @@ export function AnswerForm({ row, close }: { readonly row: Sample; readonly clos
               onChange={(text) => set({ limit: { ...draft.limit, [element]: text } })}
               inputMode="decimal"
               figure
-              error={error(`limit-${element}`)}
+              error={error(`limit-${element}`, draft.limit[element])}
             />
           </div>
         ))}
@@ -70,7 +72,7 @@ export function AnswerForm({ row, close }: { readonly row: Sample; readonly clos
           onChange={(viscosity) => set({ viscosity })}
           inputMode="decimal"
           figure
-          error={error('viscosity')}
+          error={error('viscosity', draft.viscosity)}
         />
         <Field
           label={t('lab.water')}
@@ -78,7 +80,7 @@ export function AnswerForm({ row, close }: { readonly row: Sample; readonly clos
           onChange={(water) => set({ water })}
           inputMode="decimal"
           figure
-          error={error('water')}
+          error={error('water', draft.water)}
         />
       </div>
       <div className="car-acts">

@@ -1,5 +1,5 @@
 import type { InputOf, OutputOf } from '../../core/contract/index.ts';
-import { formatQuantity, parseQuantity } from '../../core/measure/quantity.ts';
+import { formatQuantity, type Marks, parseQuantity } from '../../core/measure/quantity.ts';
 
 export type Sample = OutputOf<'sample.list'>['rows'][number];
 export type Metal = OutputOf<'sample.trend'>['metals'][number];
@@ -54,16 +54,16 @@ export function draftOf(result: Sample['result'], decimal: string): AnswerDraft 
   return {
     ppm: Object.fromEntries(usual.map(({ element, ppm }) => [element, text(ppm)])),
     limit: Object.fromEntries(usual.map(({ element, limit }) => [element, text(limit)])),
-    others: others.map(({ element, ppm }) => `${element} ${formatQuantity(ppm, '.')}`).join(', '),
+    others: others.map(({ element, ppm }) => `${element} ${formatQuantity(ppm, decimal)}`).join(', '),
     viscosity: text(result?.viscosity),
     water: text(result?.water),
   };
 }
 
 /** Empty is null; undefined for what is no figure, or below nothing. */
-function figure(text: string | undefined): number | null | undefined {
+function figure(text: string | undefined, marks: Marks): number | null | undefined {
   if (text === undefined || text.trim() === '') return null;
-  const read = parseQuantity(text);
+  const read = parseQuantity(text, marks);
   return read === null || read < 0 ? undefined : read;
 }
 
@@ -73,11 +73,11 @@ export interface AnswerRead {
   readonly wrong: ReadonlySet<string>;
 }
 
-/** Reads a draft: figures with up to three decimals; the others as 'Ni 4, Pb 2'. */
-export function readAnswer(draft: AnswerDraft): AnswerRead {
+/** Reads a draft: figures with up to three decimals; the others as 'Ni 4, Pb 2.5'. */
+export function readAnswer(draft: AnswerDraft, marks: Marks): AnswerRead {
   const wrong = new Set<string>();
   const read = (name: string, text: string | undefined) => {
-    const value = figure(text);
+    const value = figure(text, marks);
     if (value === undefined) wrong.add(name);
     return value ?? null;
   };
@@ -86,9 +86,9 @@ export function readAnswer(draft: AnswerDraft): AnswerRead {
     const limit = read(`limit-${element}`, draft.limit[element]);
     return ppm === null ? [] : [{ element, ppm, limit }];
   });
-  for (const part of draft.others.split(/[,;]\s*/).filter((one) => one.trim() !== '')) {
-    const [, element, ppm] = /^\s*([A-Z][a-z]?)\s+(\d+(?:\.\d{1,3})?)\s*$/.exec(part) ?? [];
-    const value = figure(ppm);
+  for (const part of draft.others.split(/;|,(?!\d)/).filter((one) => one.trim() !== '')) {
+    const [, element, ppm] = /^\s*([A-Z][a-z]?)\s+(\d+(?:[.,]\d{1,3})?)\s*$/.exec(part) ?? [];
+    const value = figure(ppm, marks);
     if (element === undefined || value === null || value === undefined) wrong.add('others');
     else if (metals.some((metal) => metal.element === element)) wrong.add('others');
     else metals.push({ element, ppm: value, limit: null });

@@ -12,6 +12,7 @@ import type { CallError } from '../state/transport.ts';
 import { useDo } from '../state/use-do.ts';
 import { amountText, quantityText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
+import { unreadWords } from '../words/unread.ts';
 
 interface Made {
   readonly paperId: string;
@@ -67,10 +68,11 @@ function CreditForm({ order, onMade, onLeave }: FormProps) {
   const [tried, setTried] = useState(false);
   const lines = order.jobs.flatMap((job) => job.lines.map((line) => ({ letter: job.letter, line })));
   const chosen = lines.filter(({ line }) => named[line.id] !== undefined);
-  const quantityOf = (line: Line) => readQuantity(named[line.id] ?? '')?.quantity ?? null;
+  const quantityOf = (line: Line) => readQuantity(named[line.id] ?? '', writing)?.quantity ?? null;
   const wrongOf = (line: Line): string | null => {
     const quantity = quantityOf(line);
-    if (quantity === null || quantity === 0) return tried ? t('papers.creditUnread') : null;
+    if (quantity === null || quantity === 0)
+      return tried ? unreadWords(named[line.id] ?? '', writing, t('papers.creditUnread')) : null;
     if (quantity > line.charged)
       return t('papers.creditMost', { most: quantityText(line.charged, line.unit, writing) });
     const left = leftOf(

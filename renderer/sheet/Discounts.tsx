@@ -2,7 +2,6 @@ import { useState } from 'react';
 import type { InputOf } from '../../core/contract/index.ts';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
-import { readAmount } from '../words/figures.ts';
 import { t } from '../words/t.ts';
 import { AddRow } from './AddRow.tsx';
 import type { Order } from './order.ts';
@@ -20,7 +19,7 @@ export function Discounts({ order, locked }: { readonly order: Order; readonly l
   const [on, setOn] = useState<On>('all');
   const [unread, setUnread] = useState(false);
   const go = async () => {
-    const reduction = readReduction(typed, (text) => readAmount(text, writing));
+    const reduction = readReduction(typed, writing);
     setUnread(reduction === null);
     if (reduction === null) return;
     const answer = await add.run({ orderId: order.id, on, reduction });

@@ -4,6 +4,7 @@ import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
 import { amountText, quantityText, readAmount } from '../words/figures.ts';
 import { t } from '../words/t.ts';
+import { unreadWords } from '../words/unread.ts';
 
 import { LineMore } from './edit/LineMore.tsx';
 import type { Line, Order } from './order.ts';
@@ -32,7 +33,7 @@ export function LineRow({ order, line, locked }: Props) {
   const inBook = line.billing === 'book';
   const quantityOf = (row: Row) => quantityText(Number(row[inBook ? 'book' : 'quantity']), String(row.unit), writing);
   const saveQuantity = (text: string, revision: number) => {
-    const read = readQuantity(text, writing.group);
+    const read = readQuantity(text, writing);
     if (read === null) return null;
     const unit = read.unit === '' ? line.unit : read.unit;
     return change(revision, inBook ? { book: read.quantity, unit } : { quantity: read.quantity, unit });
@@ -75,6 +76,9 @@ export function LineRow({ order, line, locked }: Props) {
           locked={locked}
           figure
           save={saveQuantity}
+          unread={(text) =>
+            unreadWords(text, writing, t('sheet.unread', { label: t('sheet.cellQuantity', { words: line.words }) }))
+          }
           inRow={quantityOf}
         />
       )}

@@ -5,6 +5,7 @@ import { useAsk } from '../state/use-ask.ts';
 import { useDo } from '../state/use-do.ts';
 import { amountText, readAmount } from '../words/figures.ts';
 import { t } from '../words/t.ts';
+import { unreadWords } from '../words/unread.ts';
 import type { Job, Line } from './order.ts';
 import { type Part, PartHits } from './PartHits.tsx';
 import { guessKind, readQuantity, splitWords } from './read-line.ts';
@@ -24,7 +25,7 @@ export function NewLine({ job }: { readonly job: Job }) {
   const [unread, setUnread] = useState<string | null>(null);
 
   const split = typed === '' ? splitWords(words) : null;
-  const read = readQuantity(split?.typed ?? (typed === '' ? '1' : typed), writing.group);
+  const read = readQuantity(split?.typed ?? (typed === '' ? '1' : typed), writing);
   const asked = useDeferredValue(part === null ? (split?.words ?? words).trim() : '');
   const onShelf = useAsk('part.list', asked.length > 1 ? { text: asked.slice(0, 60), most: 5 } : null).data?.rows ?? [];
   // A part number typed whole is that part.
@@ -39,7 +40,10 @@ export function NewLine({ job }: { readonly job: Job }) {
 
   const go = async () => {
     const unitPrice = readAmount(price === '' ? usual : price, writing);
-    if (read === null) return setUnread(t('sheet.unread', { label: t('sheet.newQuantity') }));
+    if (read === null)
+      return setUnread(
+        unreadWords(split?.typed ?? typed, writing, t('sheet.unread', { label: t('sheet.newQuantity') })),
+      );
     if (unitPrice === null || unitPrice < 0) return setUnread(t('sheet.unread', { label: t('sheet.newPrice') }));
     setUnread(null);
     const unit = read.unit === 'H' ? 'h' : read.unit || (meant?.unit ?? '');

@@ -1,4 +1,4 @@
-import { parseQuantity } from '../../core/measure/quantity.ts';
+import { type Marks, parseQuantity } from '../../core/measure/quantity.ts';
 import type { Line } from './order.ts';
 
 export interface ReadQuantity {
@@ -7,10 +7,10 @@ export interface ReadQuantity {
   readonly unit: string;
 }
 
-/** "6.2 h" is 6200 and 'h'; "1.1 L" is 1100 and 'L'; "12" is 12000 without a unit. Null where it is no figure; `group` as in parseQuantity. */
-export function readQuantity(text: string, group = ''): ReadQuantity | null {
+/** "6.2 h" is 6200 and 'h'; "1.1 L" is 1100 and 'L'; "12" is 12000 without a unit. Null where it is no figure, or one of two. */
+export function readQuantity(text: string, marks: Marks): ReadQuantity | null {
   const match = /^([\d.,]+)\s*(\p{L}{0,8})$/u.exec(text.trim());
-  const quantity = match === null ? null : parseQuantity(match[1] ?? '', group);
+  const quantity = match === null ? null : parseQuantity(match[1] ?? '', marks);
   if (match === null || quantity === null || quantity < 0) return null;
   const unit = match[2] ?? '';
   return { quantity, unit: unit === 'l' ? 'L' : unit };

@@ -1,18 +1,18 @@
-import { amountText, rateText, type Writing } from '../words/figures.ts';
+import { amountText, rateText, readAmount, type Writing } from '../words/figures.ts';
 import type { Line } from './order.ts';
 import { readQuantity } from './read-line.ts';
 
 const PPM_PER_BP = 100;
 
 /** "5 %" is 500 basis points, "20.00" a sum; null where it is neither. */
-export function readReduction(text: string, sum: (typed: string) => number | null) {
+export function readReduction(text: string, writing: Writing) {
   const trimmed = text.trim();
   if (!trimmed.endsWith('%')) {
-    const minor = sum(trimmed);
+    const minor = readAmount(trimmed, writing);
     return minor === null || minor <= 0 ? null : { sum: minor };
   }
   // Thousandths of a percent, ten of which are a basis point.
-  const read = readQuantity(trimmed.slice(0, -1).trim());
+  const read = readQuantity(trimmed.slice(0, -1).trim(), writing);
   return read === null || read.unit !== '' || read.quantity <= 0 || read.quantity % 10 !== 0 || read.quantity > 100_000
     ? null
     : { bp: read.quantity / 10 };

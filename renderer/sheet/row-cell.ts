@@ -15,8 +15,8 @@ export interface RowCell {
   readonly save: (text: string, revision: number) => Promise<CallAnswer<{ readonly revision: number }>> | null;
   /** The same cell in a row that somebody changed meanwhile, as it is shown here. */
   readonly inRow: (row: Readonly<Record<string, unknown>>) => string;
-  /** What would be right, where it cannot be read. */
-  readonly unread?: string;
+  /** What would be right, where it cannot be read; where it depends on what was typed, of that. */
+  readonly unread?: string | ((text: string) => string);
 }
 
 /**
@@ -35,7 +35,11 @@ export function useRowCell({ label, value, revision, save, inRow, unread }: RowC
 
   const send = async (text: string, over: boolean, on: number): Promise<CellSaved> => {
     const saving = save(text, on);
-    if (saving === null) return { ok: false, words: unread ?? t('sheet.unread', { label }) };
+    if (saving === null)
+      return {
+        ok: false,
+        words: typeof unread === 'function' ? unread(text) : (unread ?? t('sheet.unread', { label })),
+      };
     const answer = await saving;
     if (answer.ok) {
       const before = begun.current?.value ?? value;

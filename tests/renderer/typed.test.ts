@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readingsOf } from '../../renderer/bench/work/Readings.tsx';
 import { readHours, readMileageText } from '../../renderer/places/book-in/draft.ts';
 import { readPercent } from '../../renderer/places/set-up/percent.ts';
 import { guessKind, readQuantity, splitWords } from '../../renderer/sheet/read-line.ts';
 import { readReduction } from '../../renderer/sheet/reduction.ts';
 import { PLAIN_WRITING, quantityText, readAmount } from '../../renderer/words/figures.ts';
+import { unreadWords } from '../../renderer/words/unread.ts';
 
 describe('a sum as typed in a shop whose own marks are known', () => {
   const german = { ...PLAIN_WRITING, currency: 'EUR', decimal: ',', group: '.' };
@@ -33,30 +35,33 @@ describe('a quantity as typed on the sheet', () => {
     ['3 m²', null, ''],
     ['2 Stück', 2_000, 'Stück'],
   ] as const)('%s', (text, quantity, unit) =>
-    expect(readQuantity(text)).toEqual(quantity === null ? null : { quantity, unit }),
+    expect(readQuantity(text, PLAIN_WRITING)).toEqual(quantity === null ? null : { quantity, unit }),
   );
 
   test.each(['', 'h', '-1 h', '6.2.1', '1,000.5', '1.2345', '6 h 30', '2 kilometres', '1e3', '٣ h', '1/2 h'])(
     '%s is no quantity',
-    (text) => expect(readQuantity(text)).toBeNull(),
+    (text) => expect(readQuantity(text, PLAIN_WRITING)).toBeNull(),
   );
 
   test.each([
-    ['1,000', ',', null],
-    ['1,35', ',', 1_350],
-    ['1.350', ',', 1_350],
-    ['1.000', '.', null],
-    ['1,000', '.', 1_000],
-  ])('%s where %s parts thousands: a thousand is not taken for one', (text, group, quantity) =>
-    expect(readQuantity(text, group)?.quantity ?? null).toBe(quantity),
+    ['1,000 h', 'Type 1000 or 1 instead: 1,000 could be either.'],
+    ['1,350', 'Type 1350 or 1.35 instead: 1,350 could be either.'],
+    ['1,35', 'a figure'],
+    ['six', 'a figure'],
+  ])('%s in a shop with a decimal point: what would be right', (text, words) =>
+    expect(unreadWords(text, PLAIN_WRITING, 'a figure')).toBe(words),
   );
+  test('and with a decimal comma', () =>
+    expect(unreadWords('2.125 L', { ...PLAIN_WRITING, decimal: ',', group: '.' }, '')).toBe(
+      'Type 2125 or 2,125 instead: 2.125 could be either.',
+    ));
 
   test('what the sheet writes it can read again', () => {
     const units = fc.constantFrom('', 'h', 'L', 'qt', 'pcs');
     fc.assert(
       fc.property(fc.nat({ max: 1_000_000_000 }), units, fc.constantFrom('.', ','), (quantity, unit, decimal) => {
-        const text = quantityText(quantity, unit, { ...PLAIN_WRITING, decimal });
-        expect(readQuantity(text)).toEqual({ quantity, unit });
+        const writing = { ...PLAIN_WRITING, decimal, group: decimal === '.' ? ',' : '.' };
+        expect(readQuantity(quantityText(quantity, unit, writing), writing)).toEqual({ quantity, unit });
       }),
     );
   });
@@ -64,13 +69,19 @@ describe('a quantity as typed on the sheet', () => {
   test('no text makes it throw', () => {
     fc.assert(
       fc.property(fc.oneof(fc.string(), fc.string({ unit: 'grapheme' })), (text) => {
-        const read = readQuantity(text);
+        const read = readQuantity(text, PLAIN_WRITING);
         expect(read === null || (Number.isSafeInteger(read.quantity) && read.quantity >= 0)).toBe(true);
         const split = splitWords(text);
         if (split !== null) expect(split.words.trim()).toBe(split.words);
       }),
     );
   });
+});
+
+test('a reading at the bench: a thousand is not taken for one', () => {
+  const measure = { what: 'pressure', unit: 'kPa', least: 1, most: 2000, places: 2 };
+  expect(readingsOf(measure, ['1.250', '0,0015'], PLAIN_WRITING)).toEqual([1.25, 0.0015]);
+  expect(readingsOf(measure, ['1,250', '1'], PLAIN_WRITING)).toBeNull();
 });
 
 test.each([
@@ -96,7 +107,7 @@ describe('words with a quantity behind them', () => {
 });
 
 describe('a discount as typed', () => {
-  const read = (text: string) => readReduction(text, (typed) => readAmount(typed, PLAIN_WRITING));
+  const read = (text: string) => readReduction(text, PLAIN_WRITING);
 
   test.each([
     ['5 %', { bp: 500 }],
@@ -120,6 +131,8 @@ describe('a discount as typed', () => {
     '100.01 %',
     '101 %',
     '5.125 %',
+    '1,000 %',
+    '12,000 %',
     '5 h %',
     'five',
     '5 % off',

@@ -37,6 +37,9 @@ import { SETTINGS } from '../db/practice-shop.ts';
 const steps = numbered(['lift', 'drain', 'fill plug'].map(newStep));
 const words = (all: readonly { readonly n: number; readonly do: string }[]) => all.map((one) => `${one.n} ${one.do}`);
 
+const POINT = { decimal: '.', group: ',' };
+const COMMA = { decimal: ',', group: '.' };
+
 test('a step is moved and all are numbered anew; out of the list nothing moves', () => {
   expect(words(moved(steps, 2, 1))).toEqual(['1 lift', '2 fill plug', '3 drain']);
   expect(words(moved(steps, 0, 2))).toEqual(['1 drain', '2 fill plug', '3 lift']);
@@ -123,15 +126,15 @@ test('what is due after a job: days, a distance, or both', () => {
 });
 
 test('strokes, samples, places to measure, and what opens again', () => {
-  expect(readFluidIn('1.1 L gear oil, 53 strokes', true)).toEqual({
+  expect(readFluidIn('1.1 L gear oil, 53 strokes', true, POINT)).toEqual({
     ...{ what: 'gear oil', quantity: 1100, strokes: 53, lastTime: true },
   });
-  expect(fluidInText(readFluidIn('1.1 L gear oil, 53 strokes', true))).toBe('1.1 L gear oil, 53 strokes');
-  expect(readFluidIn('1.1 L gear oil', false)).toMatchObject({ strokes: null, lastTime: false });
+  expect(fluidInText(readFluidIn('1.1 L gear oil, 53 strokes', true, POINT), POINT)).toBe('1.1 L gear oil, 53 strokes');
+  expect(readFluidIn('1.1 L gear oil', false, POINT)).toMatchObject({ strokes: null, lastTime: false });
   expect(readSample('100 ml mid-stream')).toEqual({ millilitres: 100, words: 'mid-stream' });
   expect(sampleText(readSample('100 ml mid-stream'))).toBe('100 ml mid-stream');
   expect(readSample('some')).toBeNull();
-  const measure = readMeasure('backlash 0.13 to 0.18 mm at 4 places');
+  const measure = readMeasure('backlash 0.13 to 0.18 mm at 4 places', POINT);
   expect(measure).toEqual({ what: 'backlash', least: 0.13, most: 0.18, unit: 'mm', places: 4 });
   expect(measureText(measure)).toBe('backlash 0.13 to 0.18 mm at 4 places');
   expect([readReopens('', 2, 9), readReopens('none', 2, 9), readReopens('7, 5', 2, 9)]).toEqual([null, [], [5, 7]]);
@@ -146,13 +149,18 @@ test('one-time parts, fluids and measures are read as they are shown', () => {
   ]);
   expect(oneTimeText(readOneTime('2 plug washer, O-ring') ?? [])).toBe('2 plug washer, 1 O-ring');
   expect(readOneTime('0 washers')).toBeNull();
-  expect(readFluid('1.1 L gear oil')).toEqual({ what: 'gear oil', quantity: 1100 });
-  expect(fluidText(readFluid('1,35 gear oil'))).toBe('1.35 L gear oil');
-  for (const wrong of ['gear oil', '0 L oil', '1.1 L']) expect(readFluid(wrong), wrong).toBeNull();
-  const measure = readMeasure('backlash 0.13 to 0.18 mm');
+  expect(readFluid('1.1 L gear oil', POINT)).toEqual({ what: 'gear oil', quantity: 1100 });
+  expect(fluidText(readFluid('1,35 gear oil', POINT), POINT)).toBe('1.35 L gear oil');
+  for (const wrong of ['gear oil', '0 L oil', '1.1 L', '1,000 L oil'])
+    expect(readFluid(wrong, POINT), wrong).toBeNull();
+  const measure = readMeasure('backlash 0.13 to 0.18 mm', POINT);
   expect(measure).toEqual({ what: 'backlash', least: 0.13, most: 0.18, unit: 'mm', places: 1 });
   expect(measureText(measure)).toBe('backlash 0.13 to 0.18 mm');
-  expect(readMeasure('backlash 0.2 to 0.1 mm')).toBeNull();
+  expect(readMeasure('backlash 0.2 to 0.1 mm', POINT)).toBeNull();
+  expect(readMeasure('pressure 1,000 to 1,500 kPa', POINT)).toBeNull();
+  expect(readMeasure('pressure 1,000 to 1,500 kPa', COMMA)).toMatchObject({ least: 1, most: 1.5 });
+  const eighth = readFluid('1,125 L oil', COMMA);
+  expect(readFluid(fluidText(eighth, COMMA), COMMA)).toEqual({ what: 'oil', quantity: 1125 });
 });
 
 test('what a job comes to: hours at the rate, a price of its own, a price from stock, none', () => {

@@ -3,13 +3,15 @@ import { byUnit, draftOf, inOrder, type Metal, readAnswer, type Sample } from '.
 
 const empty = { ppm: {}, limit: {}, others: '', viscosity: '', water: '' };
 
+const POINT = { decimal: '.', group: ',' };
+
 test('an answer is read as it stands on the lab’s paper, and what was kept is shown as it was typed', () => {
   const draft = {
     ppm: { Fe: '140', Cu: '7,5', Si: '' },
     limit: { Fe: '400' },
     ...{ others: 'Ni 4, Pb 2.5', viscosity: '14.1', water: '.02' },
   };
-  const { result, wrong } = readAnswer(draft);
+  const { result, wrong } = readAnswer(draft, POINT);
   expect(wrong.size).toBe(0);
   expect(result).toEqual({
     metals: [
@@ -20,19 +22,19 @@ test('an answer is read as it stands on the lab’s paper, and what was kept is 
     ],
     ...{ viscosity: 14_100, water: 20 },
   });
-  const again = readAnswer(draftOf(result as Sample['result'], '.'));
+  const again = readAnswer(draftOf(result as Sample['result'], '.'), POINT);
   expect(again.result).toEqual(result);
 });
 
 test('what cannot be read is named, and nothing is kept of it', () => {
-  const bad = (draft: Partial<typeof empty>) => readAnswer({ ...empty, ...draft });
+  const bad = (draft: Partial<typeof empty>) => readAnswer({ ...empty, ...draft }, POINT);
   expect([...bad({ ppm: { Fe: 'much' } }).wrong]).toEqual(['ppm-Fe']);
   expect([...bad({ limit: { Cu: '-1' } }).wrong]).toEqual(['limit-Cu']);
   expect([...bad({ water: '0.1234' }).wrong]).toEqual(['water']);
   for (const others of ['nickel 4', 'Ni', 'Ni x', 'Ni 4, Ni 5']) expect(bad({ others }).wrong).toContain('others');
   expect(bad({ ppm: { Fe: '1' }, others: 'Fe 2' }).wrong).toContain('others');
   expect(bad({ ppm: { Fe: 'much' } }).result).toBeNull();
-  expect(readAnswer(empty).result).toEqual({ metals: [], viscosity: null, water: null });
+  expect(readAnswer(empty, POINT).result).toEqual({ metals: [], viscosity: null, water: null });
 });
 
 test('samples go by the serial of their unit, without one by its name', () => {
@@ -55,4 +57,16 @@ test('iron comes first, what has no field of its own after, by its sign', () => 
   expect(inOrder(['Zn', 'Si', 'Fe', 'Ag', 'Cu'].map(metal)).map(({ element }) => element)).toEqual([
     ...['Fe', 'Cu', 'Si', 'Ag', 'Zn'],
   ]);
+});
+
+test('an answer where decimals follow a comma', () => {
+  const comma = { decimal: ',', group: '.' };
+  const typed = { ppm: { Fe: '1,125', Cu: '1.125' }, limit: {}, others: 'Ni 4,125, Pb 2', viscosity: '', water: '' };
+  expect([...readAnswer(typed, comma).wrong]).toEqual(['ppm-Cu']);
+  const { result } = readAnswer({ ...typed, ppm: {} }, comma);
+  expect(result?.metals).toEqual([
+    { element: 'Ni', ppm: 4125, limit: null },
+    { element: 'Pb', ppm: 2000, limit: null },
+  ]);
+  expect(draftOf(result as Sample['result'], ',').others).toBe('Ni 4,125, Pb 2');
 });

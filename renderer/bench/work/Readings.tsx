@@ -1,19 +1,24 @@
+import { type Marks, twoWays } from '../../../core/measure/quantity.ts';
 import { Field } from '../../parts/Field.tsx';
+import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { figureText } from '../figure-text.ts';
 import { limitsText, type Step } from '../step-view.ts';
 
 type Measure = NonNullable<Step['measure']>;
 
-/** What somebody typed as a plain figure, or null. */
-function readFigure(text: string): number | null {
+/** What somebody typed as a plain figure; null where it is none, or one of two. */
+function readFigure(text: string, marks: Marks): number | null {
   const match = /^[+-]?(\d{1,6}|\d{0,6}[.,]\d{1,4})$/.exec(text.trim().replace('\u2212', '-'));
-  return match === null ? null : Number(text.trim().replace('\u2212', '-').replace(',', '.'));
+  return match === null || twoWays(text, marks) !== null
+    ? null
+    : Number(text.trim().replace('\u2212', '-').replace(',', '.'));
 }
 
 /** The figures that were read, one a place; null while one is missing or is no figure. */
-export function readingsOf({ places }: Measure, typed: readonly string[]): number[] | null {
-  const figures = Array.from({ length: places }, (_, place) => readFigure(typed[place] ?? ''));
+export function readingsOf({ places }: Measure, typed: readonly string[], marks: Marks): number[] | null {
+  const figures = Array.from({ length: places }, (_, place) => readFigure(typed[place] ?? '', marks));
   const read = figures.filter((figure) => figure !== null);
   return read.length === places ? read : null;
 }
@@ -27,6 +32,7 @@ interface Props {
 
 /** What is measured, at each of its places, against its limits and where those are from. */
 export function Readings({ measure, typed, onChange, source }: Props) {
+  const writing = useWriting();
   const places = Array.from({ length: measure.places }, (_, place) => place);
   return (
     <div className="readings">
@@ -34,12 +40,12 @@ export function Readings({ measure, typed, onChange, source }: Props) {
       <div className="reading-fields">
         {places.map((place) => {
           const text = typed[place] ?? '';
-          const figure = readFigure(text);
+          const figure = readFigure(text, writing);
           const error =
             text === ''
               ? null
               : figure === null
-                ? t('bench.noFigure')
+                ? unreadWords(text, writing, t('bench.noFigure'))
                 : figure < measure.least
                   ? t('bench.under', { by: figureText(measure.least - figure), unit: measure.unit })
                   : figure > measure.most

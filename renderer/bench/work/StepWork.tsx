@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Job, Order } from '../../sheet/order.ts';
+import { useWriting } from '../../state/shop.ts';
 import { useTaps } from '../../state/taps.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { t } from '../../words/t.ts';
@@ -27,6 +28,7 @@ interface Props {
 /** The step in hand: what it says, what is tightened, measured, filled or drawn in it, and how it ended. */
 export function StepWork({ order, job, procedure, view, held, onPhoto }: Props) {
   const { step, standing } = view;
+  const writing = useWriting();
   const [typed, setTyped] = useState<readonly string[]>([]);
   const taps = useTaps((state) => state.taps);
   const torque = useAsk(
@@ -66,7 +68,7 @@ export function StepWork({ order, job, procedure, view, held, onPhoto }: Props) 
         view={view}
         left={left}
         held={held}
-        reading={step.measure === null ? [] : readingsOf(step.measure, typed)}
+        reading={step.measure === null ? [] : readingsOf(step.measure, typed, writing)}
         {...(step.photoWanted && onPhoto !== undefined ? { onPhoto } : {})}
       />
     </section>

@@ -1,7 +1,9 @@
 import { formatQuantity, parseQuantity } from '../../../core/measure/quantity.ts';
 import { hrefOf } from '../../frame/router.ts';
+import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { t } from '../../words/t.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { Pick } from '../book-in/Talk.tsx';
 import type { Content } from './draft.ts';
 import { JobCell, useJob } from './writing-job.tsx';
@@ -9,6 +11,7 @@ import { JobCell, useJob } from './writing-job.tsx';
 /** Jobs that go with this one, and what each takes less where both are on a sheet and the taking apart is shared. */
 export function GoesWith({ id }: { readonly id: string | null }) {
   const { content, change } = useJob();
+  const writing = useWriting();
   const jobs = useAsk('jobBook.list', {}).data?.rows ?? [];
   const { goesWith } = content;
   const free = jobs.filter((job) => job.id !== id && !goesWith.some((one) => one.bookJobId === job.id));
@@ -28,14 +31,14 @@ export function GoesWith({ id }: { readonly id: string | null }) {
             <JobCell
               figure
               label={t('jobBook.hoursLessOf', { title })}
-              value={formatQuantity(hoursLess, '.')}
+              value={formatQuantity(hoursLess, writing.decimal)}
               rest={
                 hoursLess === 0
                   ? t('jobBook.noHoursLess')
-                  : t('jobBook.hoursLess', { hours: formatQuantity(hoursLess, '.') })
+                  : t('jobBook.hoursLess', { hours: formatQuantity(hoursLess, writing.decimal) })
               }
               read={(text, now) => {
-                const less = text.trim() === '' ? 0 : parseQuantity(text.replace(/h$/i, ''));
+                const less = text.trim() === '' ? 0 : parseQuantity(text.replace(/h$/i, ''), writing);
                 if (less === null || less < 0) return null;
                 return {
                   ...now,
@@ -44,7 +47,7 @@ export function GoesWith({ id }: { readonly id: string | null }) {
                   ),
                 };
               }}
-              wrong={t('jobBook.hoursWrong')}
+              wrong={(text) => unreadWords(text, writing, t('jobBook.hoursWrong'))}
             />
             {change === null ? null : (
               <button

@@ -6,6 +6,7 @@ import { useShop, useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { amountText, quantityText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { type BookLine, type Content, newLine } from './draft.ts';
 import { eachOf, reckonJob, type StockParts } from './totals.ts';
 import { JobCell, useJob } from './writing-job.tsx';
@@ -97,10 +98,10 @@ function Hours({ sum, rate }: { readonly sum: string; readonly rate: string }) {
           value={quantityText(content.bookHours, '', writing)}
           rest={quantityText(content.bookHours, 'h', writing)}
           read={(text, now) => {
-            const hours = parseQuantity(text.replace(/h$/i, ''));
+            const hours = parseQuantity(text.replace(/h$/i, ''), writing);
             return hours === null || hours < 0 ? null : { ...now, bookHours: hours };
           }}
-          wrong={t('jobBook.hoursWrong')}
+          wrong={(text) => unreadWords(text, writing, t('jobBook.hoursWrong'))}
         />
         <span className="figure ink-2">{rate}</span>
         <span className="figure">{sum}</span>
@@ -153,10 +154,10 @@ function LineOf({ line, at, parts, numbers, sum }: LineProps) {
         figure
         value={quantityText(line.quantity, line.unit, writing)}
         read={(text, now) => {
-          const read = readQuantity(text.replace('\u00a0', ' '));
+          const read = readQuantity(text.replace('\u00a0', ' '), writing);
           return read === null ? null : withLine(now, at, read);
         }}
-        wrong={t('jobBook.quantityWrong')}
+        wrong={(text) => unreadWords(text, writing, t('jobBook.quantityWrong'))}
       />
       <JobCell
         label={t('jobBook.eachOf', { words: line.words })}
@@ -203,9 +204,12 @@ function LineOf({ line, at, parts, numbers, sum }: LineProps) {
 
 const KINDS = ['part', 'fluid', 'outside', 'supplies', 'fee', 'core', 'labour'] as const;
 
+const splitEnd = (text: string) => /^(.*\S)\s+([\d.,]+\s*(?:h|L|l|m)?)$/.exec(text.trim());
+
 /** The open line at the end: its words, and a quantity at their end if there is one ("Gear oil 1.1 L"). */
 function NewLine() {
   const { change } = useJob();
+  const writing = useWriting();
   const [kind, setKind] = useState<BookLine['kind']>('part');
   return (
     <div className="book-add">
@@ -227,13 +231,14 @@ function NewLine() {
         value=""
         read={(text, now) => {
           if (text.trim() === '') return null;
-          const split = /^(.*\S)\s+([\d.,]+\s*(?:h|L|l|m)?)$/.exec(text.trim());
-          const read = readQuantity(split?.[2] ?? '1');
+          const split = splitEnd(text);
+          const read = readQuantity(split?.[2] ?? '1', writing);
+          if (unreadWords(split?.[2] ?? '', writing, '') !== '') return null;
           const words = read === null ? text.trim() : (split?.[1] ?? text.trim());
           const line = newLine(kind, words, read?.quantity ?? 1000, read?.unit ?? '');
           return { ...now, lines: [...now.lines, line] };
         }}
-        wrong={t('stock.needed')}
+        wrong={(text) => unreadWords(splitEnd(text)?.[2] ?? '', writing, t('stock.needed'))}
       />
       {change === null ? null : <span className="aloud">{t('jobBook.addLine')}</span>}
     </div>

@@ -1,3 +1,4 @@
+import { useWriting } from '../../state/shop.ts';
 import type { WordKey } from '../../words/t.ts';
 import { t } from '../../words/t.ts';
 import { Pick } from '../book-in/Talk.tsx';
@@ -31,6 +32,7 @@ interface Props {
 /** What can be said of a step besides its words and its torque. */
 export function StepFields({ step, of }: Props) {
   const { change } = useJob();
+  const writing = useWriting();
   const { n } = step;
   const set = (part: Partial<Step>) => change?.((now) => withStep(now, n, part));
   const text = (name: 'tool' | 'care' | 'hold' | 'level' | 'source', label: WordKey, most: number) => (
@@ -74,8 +76,14 @@ export function StepFields({ step, of }: Props) {
       <StepCell
         label={t('jobBook.fluidOut')}
         placeholder={t('jobBook.fluidHint')}
-        value={fluidText(step.fluidOut)}
-        read={(typed) => orNothing(typed, readFluid, (fluidOut) => ({ fluidOut }))}
+        value={fluidText(step.fluidOut, writing)}
+        read={(typed) =>
+          orNothing(
+            typed,
+            (words) => readFluid(words, writing),
+            (fluidOut) => ({ fluidOut }),
+          )
+        }
         wrong={t('jobBook.fluidWrong')}
         n={n}
       />
@@ -90,11 +98,11 @@ export function StepFields({ step, of }: Props) {
       <StepCell
         label={t('jobBook.fluidIn')}
         placeholder={t('jobBook.fluidInHint')}
-        value={fluidInText(step.fluidIn)}
+        value={fluidInText(step.fluidIn, writing)}
         read={(typed) =>
           orNothing(
             typed,
-            (words) => readFluidIn(words, step.fluidIn?.lastTime ?? true),
+            (words) => readFluidIn(words, step.fluidIn?.lastTime ?? true, writing),
             (fluidIn) => ({ fluidIn }),
           )
         }
@@ -106,7 +114,13 @@ export function StepFields({ step, of }: Props) {
         label={t('jobBook.measure')}
         placeholder={t('jobBook.measureHint')}
         value={measureText(step.measure)}
-        read={(typed) => orNothing(typed, readMeasure, (measure) => ({ measure }))}
+        read={(typed) =>
+          orNothing(
+            typed,
+            (words) => readMeasure(words, writing),
+            (measure) => ({ measure }),
+          )
+        }
         wrong={t('jobBook.measureWrong')}
         n={n}
       />

@@ -1,4 +1,4 @@
-import { formatQuantity, parseQuantity } from '../../../core/measure/quantity.ts';
+import { formatQuantity, type Marks, parseQuantity, twoWays } from '../../../core/measure/quantity.ts';
 import type { Step } from './draft.ts';
 
 type Measure = NonNullable<Step['measure']>;
@@ -25,25 +25,25 @@ export const oneTimeText = (parts: Step['oneTime']): string =>
   parts.map(({ part, count }) => `${count} ${part}`).join(', ');
 
 /** "1.1 L gear oil": litres and what. Null where it does not fit; undefined quantities are not taken. */
-export function readFluid(text: string): Fluid | null {
+export function readFluid(text: string, marks: Marks): Fluid | null {
   const match = /^([\d.,]+)\s*(?:[Ll]\s+|\s)(\S.{0,79})$/.exec(text.trim());
-  const quantity = match === null ? null : parseQuantity(match[1] ?? '');
+  const quantity = match === null ? null : parseQuantity(match[1] ?? '', marks);
   return match?.[2] === undefined || /^l$/i.test(match[2]) || quantity === null || quantity <= 0
     ? null
     : { what: match[2], quantity };
 }
-export const fluidText = (fluid: Fluid | null): string =>
-  fluid === null ? '' : `${formatQuantity(fluid.quantity, '.')} L ${fluid.what}`;
+export const fluidText = (fluid: Fluid | null, { decimal }: Marks): string =>
+  fluid === null ? '' : `${formatQuantity(fluid.quantity, decimal)} L ${fluid.what}`;
 
 /** "1.1 L gear oil, 53 strokes": how many strokes of the shop's pump that is about may follow. */
-export function readFluidIn(text: string, lastTime: boolean): FluidIn | null {
+export function readFluidIn(text: string, lastTime: boolean, marks: Marks): FluidIn | null {
   const match = /^(.*?),\s*(\d{1,4})\s*strokes?$/i.exec(text.trim());
-  const fluid = readFluid(match?.[1] ?? text);
+  const fluid = readFluid(match?.[1] ?? text, marks);
   const strokes = match === null ? null : Number(match[2]);
   return fluid === null || strokes === 0 || (strokes ?? 1) > 2000 ? null : { ...fluid, strokes, lastTime };
 }
-export const fluidInText = (fluid: Step['fluidIn']): string =>
-  `${fluidText(fluid)}${fluid?.strokes == null ? '' : `, ${fluid.strokes} strokes`}`;
+export const fluidInText = (fluid: Step['fluidIn'], marks: Marks): string =>
+  `${fluidText(fluid, marks)}${fluid?.strokes == null ? '' : `, ${fluid.strokes} strokes`}`;
 
 /** "100 ml mid-stream to a clean bottle". Null where it does not fit. */
 export function readSample(text: string): NonNullable<Step['sample']> | null {
@@ -54,12 +54,13 @@ export function readSample(text: string): NonNullable<Step['sample']> | null {
 export const sampleText = (sample: Step['sample']): string =>
   sample === null ? '' : `${sample.millilitres} ml ${sample.words}`.trim();
 
-/** "backlash 0.13 to 0.18 mm", "… at 4 places". Null where it does not fit or the most is under the least. */
-export function readMeasure(text: string): Measure | null {
+/** "backlash 0.13 to 0.18 mm", "… at 4 places". Null where it does not fit, a figure has two readings, or the most is under the least. */
+export function readMeasure(text: string, marks: Marks): Measure | null {
   const [whole = '', placesText] = text.trim().split(/\s+at\s+(\d{1,2})\s+places?$/i);
   const match = /^(\S.{0,79}?)\s+(-?\d+(?:[.,]\d+)?)\s*(?:to|–|-)\s*(-?\d+(?:[.,]\d+)?)\s*(\S{0,10})$/.exec(whole);
   if (match?.[1] === undefined) return null;
   const [, what, from = '', to = '', unit = ''] = match;
+  if (twoWays(from, marks) !== null || twoWays(to, marks) !== null) return null;
   const measure = { what, unit, least: number(from), most: number(to), places: Number(placesText ?? '1') };
   return measure.most < measure.least || measure.places < 1 || measure.places > 16 ? null : measure;
 }

@@ -25,8 +25,8 @@ interface Props {
   readonly rest?: string;
   /** The content with the typed text in it; null where it does not fit. */
   readonly read: (text: string, content: Content) => Content | null;
-  /** What would fit. */
-  readonly wrong: string;
+  /** What would fit; where it depends on what was typed, of that. */
+  readonly wrong: string | ((text: string) => string);
   readonly figure?: boolean;
   readonly placeholder?: string;
   readonly className?: string;
@@ -43,7 +43,7 @@ export function JobCell({ read, wrong, again = false, ...cell }: Props) {
   // Each turn is a cell of its own: it comes empty at once, however fast the next one is typed.
   const [turn, setTurn] = useState(0);
   const save = async (text: string): Promise<CellSaved> => {
-    if (read(text, content) === null) return { ok: false, words: wrong };
+    if (read(text, content) === null) return { ok: false, words: typeof wrong === 'string' ? wrong : wrong(text) };
     change?.((now) => read(text, now) ?? now);
     if (again) setTurn((now) => now + 1);
     return { ok: true };

@@ -2,7 +2,9 @@ import { useState } from 'react';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { emptyItem, type ItemDraft, itemWrong, type ListDraft, listOf } from './check-list-draft.ts';
 
 const KINDS = ['walk-round', 'final'] as const;
@@ -17,11 +19,12 @@ interface Props {
 
 /** A list as it is written: its title, for when, and its items with what is measured there. */
 export function CheckListForm({ begin, busy, onLeave, onKeep, onTakeOut }: Props) {
+  const writing = useWriting();
   const [draft, setDraft] = useState(begin);
   const [tried, setTried] = useState(false);
   const change = (part: Partial<ListDraft>) => setDraft((was) => ({ ...was, ...part }));
   const { title, kind, items } = draft;
-  const fields = listOf(draft);
+  const fields = listOf(draft, writing);
   const put = (key: number, part: Partial<ItemDraft>) =>
     change({ items: items.map((item) => (item.key === key ? { ...item, ...part } : item)) });
   return (
@@ -51,7 +54,7 @@ export function CheckListForm({ begin, busy, onLeave, onKeep, onTakeOut }: Props
           key={item.key}
           item={item}
           n={at + 1}
-          wrong={tried ? itemWrong(item) : null}
+          wrong={tried ? itemWrong(item, writing) : null}
           onChange={(part) => put(item.key, part)}
         />
       ))}
@@ -91,13 +94,14 @@ interface ItemProps {
 }
 
 function Item({ item, n, wrong, onChange }: ItemProps) {
+  const writing = useWriting();
   const figure = (field: 'least' | 'most', label: string) => (
     <Field
       label={label}
       value={item[field]}
       onChange={(text) => onChange({ [field]: text })}
       inputMode="decimal"
-      error={wrong === field ? t('bench.noFigure') : null}
+      error={wrong === field ? unreadWords(item[field], writing, t('bench.noFigure')) : null}
     />
   );
   return (

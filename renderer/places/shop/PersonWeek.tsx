@@ -5,6 +5,7 @@ import { act } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
 import { weekdayName } from '../../words/times.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { cellSaver } from './cell-saver.ts';
 import { saidOfList } from './list-error.ts';
 import { readPerson } from './read-person.ts';
@@ -28,7 +29,7 @@ export function PersonWeek({ person }: { readonly person: Person }) {
         const week = read(text, row);
         return week === 'wrong' ? null : { week };
       },
-      wrong: t('terms.weekWrong'),
+      wrong: (text) => unreadWords(text, writing, t('terms.weekWrong')),
       send: (row, change) => act('person.change', { id: row.id, revision: row.revision, ...change }),
       fresh: () => readPerson(person.id),
       say: saidOfList,
@@ -55,7 +56,7 @@ export function PersonWeek({ person }: { readonly person: Person }) {
               value={show(person)}
               readOnly={!mayChange}
               save={saver(show, (text, row) => {
-                const hours = text.trim() === '' ? 0 : parseQuantity(text);
+                const hours = text.trim() === '' ? 0 : parseQuantity(text, writing);
                 if (hours === null || hours < 0 || hours > DAY_MOST) return 'wrong';
                 return (row.week ?? NONE).map((was, i) => (i === at ? hours : was));
               })}

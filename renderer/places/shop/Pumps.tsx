@@ -12,6 +12,7 @@ import { useDo } from '../../state/use-do.ts';
 import { quantityText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { dayText } from '../../words/times.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { cellSaver } from './cell-saver.ts';
 import { saidOfList } from './list-error.ts';
 import { readWhole } from './read-whole.ts';
@@ -53,7 +54,7 @@ function PumpPart({ pump }: { readonly pump: Pump }) {
   const [litres, setLitres] = useState('');
   const [tried, setTried] = useState(false);
   const { calibration } = pump;
-  const figures = { strokes: readWhole(strokes, 1, STROKES_MOST), quantity: parseQuantity(litres) };
+  const figures = { strokes: readWhole(strokes, 1, STROKES_MOST), quantity: parseQuantity(litres, writing) };
   const go = async () => {
     setTried(true);
     const { strokes: n, quantity } = figures;
@@ -113,7 +114,7 @@ function PumpPart({ pump }: { readonly pump: Pump }) {
           value={litres}
           onChange={setLitres}
           inputMode="decimal"
-          error={tried && (figures.quantity ?? 0) <= 0 ? t('tools.litresWrong') : null}
+          error={tried && (figures.quantity ?? 0) <= 0 ? unreadWords(litres, writing, t('tools.litresWrong')) : null}
         />
         <Button type="submit" disabled={measure.busy} label={t('tools.measureOf', { name: pump.name })}>
           {t('tools.measure')}

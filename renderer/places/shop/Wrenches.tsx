@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
+import { formatQuantity, type Marks, parseQuantity } from '../../../core/measure/quantity.ts';
 import { convert } from '../../../core/measure/unit.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Cell } from '../../parts/Cell.tsx';
@@ -11,6 +12,7 @@ import { useAsk } from '../../state/use-ask.ts';
 import { useDo } from '../../state/use-do.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { problemAt } from '../stock/problem-at.ts';
 import { cellSaver } from './cell-saver.ts';
 import { saidOfList } from './list-error.ts';
@@ -21,25 +23,26 @@ type Change = Partial<Pick<Wrench, 'name' | 'least' | 'most' | 'lever' | 'dueOn'
 type Unit = 'N·m' | 'lbf·ft';
 
 /** Thousandths of a newton metre in the shop's unit, to a tenth. */
-const spanText = (thousandths: number, unit: Unit): string =>
-  String(Math.round(convert('torque', thousandths / 1000, 'N·m', unit) * 10) / 10);
+const spanText = (thousandths: number, unit: Unit, { decimal }: Marks): string =>
+  formatQuantity(Math.round(convert('torque', thousandths / 1000, 'N·m', unit) * 10) * 100, decimal);
 
-const number = (text: string): number | null => {
-  const figure = Number(text.trim().replace(',', '.'));
-  return text.trim() === '' || !Number.isFinite(figure) || figure < 0 ? null : figure;
+const number = (text: string, marks: Marks): number | null => {
+  const thousandths = parseQuantity(text, marks);
+  return thousandths === null || thousandths < 0 ? null : thousandths / 1000;
 };
 /** What is typed in the shop's unit as thousandths of a newton metre; null where it does not fit. */
-function readSpan(text: string, unit: Unit): number | null {
-  const figure = number(text);
+function readSpan(text: string, unit: Unit, marks: Marks): number | null {
+  const figure = number(text, marks);
   return figure === null ? null : Math.round(convert('torque', figure, unit, 'N·m') * 1000);
 }
 /** Millimetres as thousandths; 0 means that nobody measured it. */
-function readLever(text: string): { lever: number | null } | null {
+function readLever(text: string, marks: Marks): { lever: number | null } | null {
   if (text.trim() === '') return { lever: null };
-  const figure = number(text);
+  const figure = number(text, marks);
   return figure === null || figure === 0 ? null : { lever: Math.round(figure * 1000) };
 }
-const leverText = ({ lever }: Pick<Wrench, 'lever'>): string => (lever === null ? '' : String(lever / 1000));
+const leverText = ({ lever }: Pick<Wrench, 'lever'>, { decimal }: Marks): string =>
+  lever === null ? '' : formatQuantity(lever, decimal);
 
 /** The torque wrenches of the shop, each with its span, its lever and when its calibration is due. */
 export function Wrenches() {
@@ -67,6 +70,7 @@ async function readWrench(id: string) {
 
 function WrenchPart({ wrench, mayChange }: { readonly wrench: Wrench; readonly mayChange: boolean }) {
   const { torque: unit } = useShopPage().settings;
+  const writing = useWriting();
   const change = useDo('wrench.change');
   const cell = (
     label: string,
@@ -85,7 +89,7 @@ function WrenchPart({ wrench, mayChange }: { readonly wrench: Wrench; readonly m
           row: wrench,
           show,
           read,
-          wrong: t('shop.wrenchWrong'),
+          wrong: type === 'date' ? t('shop.wrenchWrong') : (text) => unreadWords(text, writing, t('shop.wrenchWrong')),
           send: (row, now) => act('wrench.change', { id: row.id, revision: row.revision, change: now }),
           fresh: () => readWrench(wrench.id),
           say: saidOfList,
@@ -96,9 +100,9 @@ function WrenchPart({ wrench, mayChange }: { readonly wrench: Wrench; readonly m
   const span = (name: 'least' | 'most') =>
     cell(
       t(`shop.wrench-${name}`, { unit }),
-      (row) => spanText(row[name], unit),
+      (row) => spanText(row[name], unit, writing),
       (text) => {
-        const figure = readSpan(text, unit);
+        const figure = readSpan(text, unit, writing);
         return figure === null ? null : { [name]: figure };
       },
     );
@@ -115,7 +119,11 @@ function WrenchPart({ wrench, mayChange }: { readonly wrench: Wrench; readonly m
         )}
         {span('least')}
         {span('most')}
-        {cell(t('shop.wrenchLever'), leverText, readLever)}
+        {cell(
+          t('shop.wrenchLever'),
+          (row) => leverText(row, writing),
+          (text) => readLever(text, writing),
+        )}
         {cell(
           t('shop.wrenchDue'),
           (row) => row.dueOn ?? '',
@@ -146,9 +154,9 @@ function NewWrench() {
   const [draft, setDraft] = useState(EMPTY);
   const [asked, setAsked] = useState(false);
   const change = (now: Partial<typeof EMPTY>) => setDraft((was) => ({ ...was, ...now }));
-  const least = draft.least.trim() === '' ? 0 : readSpan(draft.least, unit);
-  const most = readSpan(draft.most, unit);
-  const lever = readLever(draft.lever);
+  const least = draft.least.trim() === '' ? 0 : readSpan(draft.least, unit, writing);
+  const most = readSpan(draft.most, unit, writing);
+  const lever = readLever(draft.lever, writing);
   const go = async () => {
     setAsked(true);
     if (draft.name.trim() === '' || least === null || most === null || lever === null) return;
@@ -159,7 +167,7 @@ function NewWrench() {
     setAsked(false);
   };
   const wrong = (name: keyof typeof EMPTY, fits: boolean) =>
-    asked && !fits ? t('shop.wrenchWrong') : problemAt(add.error, name, 'shop');
+    asked && !fits ? unreadWords(draft[name], writing, t('shop.wrenchWrong')) : problemAt(add.error, name, 'shop');
   const field = (name: keyof typeof EMPTY, label: string, fits = true, date = false) => (
     <Field
       label={label}

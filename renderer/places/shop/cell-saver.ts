@@ -9,8 +9,8 @@ interface Saving<R extends { readonly revision: number }, C> {
   readonly show: (row: R) => string;
   /** The change that the typed text means for a row; null where it does not fit. */
   readonly read: (text: string, row: R) => C | null;
-  /** What would fit. */
-  readonly wrong: string;
+  /** What would fit; where it depends on what was typed, of that. */
+  readonly wrong: string | ((text: string) => string);
   readonly send: (row: R, change: C) => Promise<CallAnswer<unknown>>;
   /** The row as it stands now. */
   readonly fresh: () => Promise<CallAnswer<R>>;
@@ -29,7 +29,7 @@ export function cellSaver<R extends { readonly revision: number }, C>(how: Savin
     let row = how.row;
     for (let tries = 0; ; tries++) {
       const change = how.read(text, row);
-      if (change === null) return { ok: false, words: how.wrong };
+      if (change === null) return { ok: false, words: typeof how.wrong === 'string' ? how.wrong : how.wrong(text) };
       const answer = await how.send(row, change);
       if (answer.ok) {
         refresh();

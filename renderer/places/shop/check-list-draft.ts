@@ -1,5 +1,5 @@
 import type { InputOf, OutputOf } from '../../../core/contract/index.ts';
-import { formatQuantity, parseQuantity } from '../../../core/measure/quantity.ts';
+import { formatQuantity, type Marks, parseQuantity } from '../../../core/measure/quantity.ts';
 
 export type CheckList = OutputOf<'checkList.list'>['rows'][number];
 type Fields = InputOf<'checkList.add'>;
@@ -44,19 +44,19 @@ export function draftOf(list: CheckList, decimal: string): ListDraft {
 }
 
 /** Which field of an item does not fit: its words are missing, or a limit is no figure. */
-export function itemWrong({ words, what, least, most }: ItemDraft): 'words' | 'least' | 'most' | null {
+export function itemWrong({ words, what, least, most }: ItemDraft, marks: Marks): 'words' | 'least' | 'most' | null {
   const typed = words.trim() !== '' || what.trim() !== '';
   if (typed && words.trim() === '') return 'words';
-  const fits = (text: string) => text.trim() === '' || parseQuantity(text) !== null;
+  const fits = (text: string) => text.trim() === '' || parseQuantity(text, marks) !== null;
   if (!fits(least)) return 'least';
   return fits(most) ? null : 'most';
 }
 
 /** As it goes to the shop, without items that nobody typed; null while something does not fit. */
-export function listOf({ title, kind, items }: ListDraft): Fields | null {
+export function listOf({ title, kind, items }: ListDraft, marks: Marks): Fields | null {
   const typed = items.filter((item) => item.words.trim() !== '' || item.what.trim() !== '');
-  if (title.trim() === '' || typed.length === 0 || typed.some((item) => itemWrong(item) !== null)) return null;
-  const figure = (text: string) => (text.trim() === '' ? null : parseQuantity(text));
+  if (title.trim() === '' || typed.length === 0 || typed.some((item) => itemWrong(item, marks) !== null)) return null;
+  const figure = (text: string) => (text.trim() === '' ? null : parseQuantity(text, marks));
   return {
     ...{ title, kind },
     items: typed.map(({ words, place, what, unit, least, most, source }) => ({

@@ -9,6 +9,7 @@ import { useWriting } from '../../state/shop.ts';
 import { useDo } from '../../state/use-do.ts';
 import { amountText, quantityText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { problemAt } from './problem-at.ts';
 import type { StockRow } from './StockBar.tsx';
 
@@ -33,10 +34,10 @@ export function Delivery({ rows, partId }: { readonly rows: readonly StockRow[];
   useKey('Esc', () => goTo('stock'));
 
   const go = async () => {
-    const quantity = parseQuantity(draft.quantity, writing.group);
+    const quantity = parseQuantity(draft.quantity, writing);
     const fits = {
       ...(part === undefined ? { which: t('stock.whichNeeded') } : {}),
-      ...(quantity === null ? { quantity: t('stock.quantityUnread') } : {}),
+      ...(quantity === null ? { quantity: unreadWords(draft.quantity, writing, t('stock.quantityUnread')) } : {}),
       ...(quantity !== null && quantity <= 0 ? { quantity: t('stock.moreThanNothing') } : {}),
       ...(cost === null || cost < 0 ? { cost: t('stock.costUnread') } : {}),
     };

@@ -10,6 +10,7 @@ import { useWriting } from '../../state/shop.ts';
 import { useDo } from '../../state/use-do.ts';
 import { readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { problemAt } from './problem-at.ts';
 
 const EMPTY = { number: '', words: '', bin: '', unit: '', price: '', cost: '', keepAtLeast: '0', onHand: '0' };
@@ -27,15 +28,19 @@ export function NewPart() {
   const go = async () => {
     const price = readAmount(draft.price, writing);
     const cost = readAmount(draft.cost, writing);
-    const keepAtLeast = parseQuantity(draft.keepAtLeast, writing.group);
-    const onHand = parseQuantity(draft.onHand, writing.group);
+    const keepAtLeast = parseQuantity(draft.keepAtLeast, writing);
+    const onHand = parseQuantity(draft.onHand, writing);
     const fits: Partial<Draft> = {
       ...(draft.number.trim() === '' ? { number: t('stock.needed') } : {}),
       ...(draft.words.trim() === '' ? { words: t('stock.needed') } : {}),
       ...(price === null || price < 0 ? { price: t('stock.priceUnread') } : {}),
       ...(cost === null || cost < 0 ? { cost: t('stock.costUnread') } : {}),
-      ...(keepAtLeast === null || keepAtLeast < 0 ? { keepAtLeast: t('stock.quantityUnread') } : {}),
-      ...(onHand === null || onHand < 0 ? { onHand: t('stock.quantityUnread') } : {}),
+      ...(keepAtLeast === null || keepAtLeast < 0
+        ? { keepAtLeast: unreadWords(draft.keepAtLeast, writing, t('stock.quantityUnread')) }
+        : {}),
+      ...(onHand === null || onHand < 0
+        ? { onHand: unreadWords(draft.onHand, writing, t('stock.quantityUnread')) }
+        : {}),
     };
     setWrong(fits);
     if (price === null || cost === null || keepAtLeast === null || onHand === null || Object.keys(fits).length > 0)

@@ -6,6 +6,7 @@ import { act, ask } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
 import { amountText, quantityText, readAmount, type Writing } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
+import { unreadWords } from '../../words/unread.ts';
 import { cellSaver } from '../shop/cell-saver.ts';
 import { problemAt } from './problem-at.ts';
 import type { StockRow } from './StockBar.tsx';
@@ -42,7 +43,7 @@ function read(text: string, name: Name, writing: Writing): Change | null {
     return price === null || price < 0 ? null : { price };
   }
   if (name === 'keepAtLeast') {
-    const keepAtLeast = parseQuantity(text);
+    const keepAtLeast = parseQuantity(text, writing);
     return keepAtLeast === null || keepAtLeast < 0 ? null : { keepAtLeast };
   }
   return name !== 'bin' && text.trim() === '' ? null : { [name]: text };
@@ -81,7 +82,7 @@ export function PartCell({ row, name, mayChange }: Props) {
           row,
           show: (one) => shown(one, name, writing),
           read: (text) => read(text, name, writing),
-          wrong: wrong(name),
+          wrong: name === 'keepAtLeast' ? (text) => unreadWords(text, writing, wrong(name)) : wrong(name),
           send: (one, change) => act('part.change', { id: one.id, revision: one.revision, change }),
           fresh: () => readPart(row),
           say: (error) => problemAt(error, 'number', 'stock') ?? problemAt(error, 'change', 'stock'),

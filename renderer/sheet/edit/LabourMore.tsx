@@ -1,6 +1,7 @@
 import { useShop, useWriting } from '../../state/shop.ts';
 import { quantityText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
+import { unreadWords } from '../../words/unread.ts';
 import type { Line, Order } from '../order.ts';
 import { readQuantity } from '../read-line.ts';
 import { SheetCell } from '../SheetCell.tsx';
@@ -59,9 +60,10 @@ export function LabourMore({ order, line }: { readonly order: Order; readonly li
                 label={t('edit.overlapOf', { words: line.words })}
                 value={hours(line.overlap)}
                 save={(text, on) => {
-                  const read = readQuantity(text);
+                  const read = readQuantity(text, writing);
                   return read === null ? null : change(on, { overlap: read.quantity });
                 }}
+                unread={(text) => unreadWords(text, writing, t('sheet.unread', { label: t('edit.overlap') }))}
                 inRow={(row) => hours(Number(row.overlap))}
               />
             </Named>
@@ -79,11 +81,12 @@ export function LabourMore({ order, line }: { readonly order: Order; readonly li
             save={(text, on) => {
               const rest = line.people.filter((one) => one.personId !== person.id);
               if (text.trim() === '') return change(on, { people: rest });
-              const read = readQuantity(text);
+              const read = readQuantity(text, writing);
               return read === null
                 ? null
                 : change(on, { people: [...rest, { personId: person.id, hours: read.quantity }] });
             }}
+            unread={(text) => unreadWords(text, writing, t('sheet.unread', { label: person.name }))}
             inRow={(row) => shareText(Array.isArray(row.people) ? (row.people as Line['people']) : [], person.id)}
           />
         </Named>

@@ -90,7 +90,7 @@ export function LineMore({ order, line }: Props) {
             unread={t('sheet.discountUnread')}
             save={(text, revision) => {
               if (text.trim() === '') return change(revision, { discount: null });
-              const discount = readReduction(text, (sum) => readAmount(sum, writing));
+              const discount = readReduction(text, writing);
               return discount === null ? null : change(revision, { discount });
             }}
             inRow={(row) => reductionText(row.discount as Line['discount'], writing)}

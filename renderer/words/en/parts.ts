@@ -1,5 +1,6 @@
 /** Shared pieces. */
 export const parts = {
+  twoWays: 'Type {parted} or {decimals} instead: {typed} could be either.',
   yes: 'Yes',
   upTo: 'up to {amount}',
   waitsForYes: { one: '{letters} waits for a yes', other: '{letters} wait for a yes' },

@@ -1,9 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inKilometres, inMiles } from '../../../core/measure/distance.ts';
-import { formatQuantity, parseQuantity } from '../../../core/measure/quantity.ts';
+import { formatQuantity, parseQuantity, twoWays } from '../../../core/measure/quantity.ts';
 import { wrenchSetting } from '../../../core/measure/torque-wrench.ts';
 import { convert } from '../../../core/measure/unit.ts';
+
+const POINT = { decimal: '.', group: ',' };
+const COMMA = { decimal: ',', group: '.' };
+const SPACED = { decimal: ',', group: ' ' };
+const PLAIN = { decimal: '.', group: '' };
 
 describe('typed quantities', () => {
   test.each([
@@ -13,16 +18,42 @@ describe('typed quantities', () => {
     ['.5', 500],
     ['-1', -1000],
     ['0', 0],
-  ])('%s', (text, thousandths) => expect(parseQuantity(text)).toBe(thousandths));
+  ])('%s', (text, thousandths) => expect(parseQuantity(text, POINT)).toBe(thousandths));
 
   test.each(['', '-', '.', '1.2345', '1.2.3', '1,000,000', '2h', '1e3'])('%s is refused', (text) =>
-    expect(parseQuantity(text)).toBeNull(),
+    expect(parseQuantity(text, POINT)).toBeNull(),
   );
+
+  test.each([
+    ['1,000', POINT, null],
+    ['1.000', POINT, 1000],
+    ['999,125', POINT, null],
+    ['-1,000', POINT, null],
+    ['1,00', POINT, 1000],
+    ['0,350', POINT, 350],
+    [',350', POINT, 350],
+    ['1350,125', POINT, 1_350_125],
+    ['1.000', COMMA, null],
+    ['1,000', COMMA, 1000],
+    ['0.350', COMMA, 350],
+    ['1.000', SPACED, null],
+    ['1,000', SPACED, 1000],
+    ['1,000', PLAIN, null],
+  ])('%s with %o: a thousand is not taken for one', (text, marks, thousandths) =>
+    expect(parseQuantity(text, marks)).toBe(thousandths),
+  );
+
+  test('both readings of a figure that has two', () => {
+    expect(twoWays('1,350', POINT)).toEqual({ parted: 1_350_000, decimals: 1350 });
+    expect(twoWays('1,350', COMMA)).toBeNull();
+    expect(twoWays('0,350', POINT)).toBeNull();
+  });
 
   test('what is written can be read again', () => {
     fc.assert(
       fc.property(fc.integer({ min: -1e9, max: 1e9 }), fc.constantFrom('.', ','), (thousandths, decimal) => {
-        expect(parseQuantity(formatQuantity(thousandths, decimal))).toBe(thousandths + 0);
+        const marks = decimal === '.' ? POINT : COMMA;
+        expect(parseQuantity(formatQuantity(thousandths, decimal), marks)).toBe(thousandths + 0);
       }),
     );
   });
