@@ -21,3 +21,20 @@ export const foldPlate = (text: string): string =>
     .replace(/[^\p{L}\p{N}]/gu, '')
     .replace(/O/g, '0')
     .replace(/I/g, '1');
+
+/** How much of a text stands before what was looked for, and how much in all, characters. */
+const BEFORE = 16;
+const PIECE = 56;
+
+/** The piece of a text round folded words that it holds, whole words, with points where more was said. */
+export function pieceAround(text: string, words: string): string {
+  const plain = text.replace(/\s+/g, ' ').trim();
+  if (plain.length <= PIECE) return plain;
+  // Folding may lengthen a text by a letter or two before the words: near enough for a glance.
+  const at = Math.max(0, foldText(plain).indexOf(words));
+  const from = at <= BEFORE ? 0 : plain.lastIndexOf(' ', at - BEFORE) + 1;
+  const cut = plain.slice(from, from + PIECE);
+  const end = from + cut.length < plain.length ? cut.lastIndexOf(' ') : -1;
+  const piece = end > at - from + words.length ? cut.slice(0, end) : cut;
+  return `${from > 0 ? '… ' : ''}${piece}${from + piece.length < plain.length ? ' …' : ''}`;
+}

@@ -4,6 +4,7 @@ import { civilDateOf, instantToWall } from '../core/time/instant.ts';
 import type { Context } from './context.ts';
 import { countUnsent } from './operations/paper-lists.ts';
 import type { Loaded } from './order/load.ts';
+import { oldUnitsOut } from './order/old-units.ts';
 import { countedMinutes, type Reckoned } from './order/reckon.ts';
 import { settingsOf } from './people.ts';
 import { dueReminders } from './reminders.ts';
@@ -75,47 +76,12 @@ async function labOverdue(context: Context) {
   }));
 }
 
-/** How far back an old unit is looked for; what has not come back by then does not. */
-const CORE_DAYS = 400;
-const DAY = 86_400_000;
-
-/** Lines that credit notes gave back of these invoices. */
-async function creditedLines(context: Context, invoiceIds: readonly string[]): Promise<Set<string>> {
-  if (invoiceIds.length === 0) return new Set();
-  const notes = await context.tx.selectFrom('paper').select('sheet').where('corrects', 'in', invoiceIds).execute();
-  return new Set(
-    notes.flatMap(({ sheet }) =>
-      ((JSON.parse(sheet) as { credited?: { lineId: string }[] }).credited ?? []).map((one) => one.lineId),
-    ),
-  );
-}
-
 /** Core charges that were invoiced, not credited, and whose old unit should be back. */
 async function coresOverdue(context: Context) {
   const { coreDays, zone } = settingsOf(context);
-  const rows = await context.tx
-    .selectFrom('paper')
-    .innerJoin('work_order', 'work_order.id', 'paper.work_order_id')
-    .innerJoin('customer', 'customer.id', 'paper.customer_id')
-    .innerJoin('job', 'job.work_order_id', 'work_order.id')
-    .innerJoin('line', 'line.job_id', 'job.id')
-    .select(['line.id', 'line.words', 'work_order.id as orderId', 'work_order.number', 'customer.name'])
-    .select(['paper.issued_at', 'paper.id as paperId', 'paper.kind'])
-    .where('paper.issued_at', '>', context.now - CORE_DAYS * DAY)
-    .where('line.kind', '=', 'core')
-    .where('line.taken_out', '=', 0)
-    .where('line.unit_price', '>', 0)
-    .where('job.taken_out', '=', 0)
-    .orderBy('paper.issued_at')
-    .execute();
-  // The kind is looked at here: asked for, it would lead the database through all papers of the kind.
-  const overdue = rows
-    .filter(({ kind }) => kind === 'invoice')
+  return (await oldUnitsOut(context))
     .map((row) => ({ row, dueOn: addDays(civilDateOf(row.issued_at, zone), coreDays) }))
-    .filter(({ dueOn }) => dueOn < context.today);
-  const credited = await creditedLines(context, [...new Set(overdue.map(({ row }) => row.paperId))]);
-  return overdue
-    .filter(({ row }) => !credited.has(row.id))
+    .filter(({ dueOn }) => dueOn < context.today)
     .map(({ row, dueOn }) => ({
       ...{ lineId: row.id, orderId: row.orderId, number: row.number, words: row.words, customer: row.name, dueOn },
     }));

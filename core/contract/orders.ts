@@ -5,7 +5,7 @@ import { nextMove } from './whole-order.ts';
 
 /** Which orders: one sentence over the list. */
 const filter = z.strictObject({
-  which: z.enum(['open', 'unpaid', 'refused', 'past', 'all']).default('open'),
+  which: z.enum(['open', 'unpaid', 'refused', 'cameBack', 'lab', 'oldUnit', 'past', 'all']).default('open'),
   /** Opened in this year of the shop's calendar. */
   year: z.int().min(1990).max(2199).nullable().default(null),
   /** Of a plate, a name, the customer's words, the title of a job, or the order's number. */
@@ -20,12 +20,25 @@ export const ordersRoom = {
     z.strictObject({
       weeks: z.array(z.strictObject({ from: instant, to: instant, n: z.int() })),
       total: z.int(),
-      /** Of all orders, whatever the filter. */
+    }),
+  ),
+  /** Of all orders, whatever the filter. */
+  'order.counts': ask(
+    'crew',
+    z.strictObject({}),
+    z.strictObject({
+      /** When the first was opened. */
       first: instant.nullable(),
       open: z.int(),
       unpaid: z.int(),
       /** With a job that somebody said no to. */
       refused: z.int(),
+      /** With a job that came back from an earlier one. */
+      cameBack: z.int(),
+      /** With a sample that has no result yet. */
+      lab: z.int(),
+      /** Charged for an old unit that is not back. */
+      oldUnit: z.int(),
     }),
   ),
   /** The orders that were opened from an instant on and before another, the newest first; go on from `next`. */

@@ -1,7 +1,7 @@
 import type { OutputOf } from '../../core/contract/index.ts';
 import type { Context, Handlers } from '../context.ts';
-import { beginning, FEWEST_SIGNS, holding, inPieces } from '../find-index.ts';
-import { foldPhone, foldPlate, foldText } from '../fold.ts';
+import { beginning, FEWEST_SIGNS, holding, holdingNewest, inPieces } from '../find-index.ts';
+import { foldPhone, foldPlate, foldText, pieceAround } from '../fold.ts';
 
 type Hit = OutputOf<'find.line'>['hits'][number];
 
@@ -9,6 +9,8 @@ type Hit = OutputOf<'find.line'>['hits'][number];
 const WHOLE = 0;
 const BEGINS = 1;
 const HOLDS = 2;
+/** What was said once comes after whatever has the words in its name. */
+const SAID_RANK = 3;
 interface Ranked extends Hit {
   readonly rank: number;
 }
@@ -159,9 +161,30 @@ async function parts(context: Context, text: string, most: number): Promise<Rank
   }));
 }
 
+/** So many orders at most are found by what the customer said. */
+const SAID = 6;
+
+/** Orders by the customer's words, the newest first. */
+async function said(context: Context, text: string): Promise<Ranked[]> {
+  const words = foldText(text);
+  if (words.length < FEWEST_SIGNS) return [];
+  const rows = await context.tx
+    .selectFrom('work_order')
+    .innerJoin('customer', 'customer.id', 'work_order.customer_id')
+    .select(['work_order.id', 'work_order.number', 'work_order.complaint', 'customer.name'])
+    .where(inPieces('work_order', [holdingNewest('work_order', ['words'], words, SAID)]))
+    .orderBy('work_order.opened_at', 'desc')
+    .orderBy('work_order.id', 'desc')
+    .execute();
+  return rows.map((row) => ({
+    ...{ kind: 'order', id: row.id, headline: `${row.number}`, by: 'complaint', rank: SAID_RANK },
+    detail: `${row.name}: “${pieceAround(row.complaint, words)}”`,
+  }));
+}
+
 /**
  * One find line over all kinds: what is the whole of something first, then what begins with it, then what holds it; of
- * equal ones numbers before cars before people before parts. Each says what of it answered.
+ * equal ones numbers before cars before people before parts, and last what customers said. Each says what of it answered.
  */
 export const findHandlers: Handlers = {
   'find.line': async ({ text, most }, context) => {
@@ -172,6 +195,7 @@ export const findHandlers: Handlers = {
       ...(await cars(context, text.trim(), most)),
       ...(await customers(context, text, most)),
       ...(await parts(context, text, most)),
+      ...(await said(context, text)),
     ].toSorted((a, b) => a.rank - b.rank);
     const seen = new Set<string>();
     return {

@@ -1,84 +1,24 @@
 import { sql } from 'kysely';
-import type { OutputOf, ParsedInputOf } from '../../core/contract/index.ts';
+import type { OutputOf } from '../../core/contract/index.ts';
 import { wallToInstant } from '../../core/time/instant.ts';
 import type { Context, Handlers } from '../context.ts';
-import { foldPlate, foldText } from '../fold.ts';
 import { nextOf } from '../order/facts.ts';
+import { filteredOrders, type OrderFilter } from '../order/filter.ts';
 import { loadOrders } from '../order/load.ts';
 import { reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 
-type Filter = ParsedInputOf<'order.weeks'>['filter'];
 type Row = OutputOf<'order.page'>['rows'][number];
 
 const WEEK = 7 * 86_400_000;
-const inside = (text: string) => `%${text.replace(/[%_]/g, '')}%`;
 
 /** A Monday at three in the morning long ago: between weeks counted from then nobody opens an order. */
 const firstWeek = (zone: string) => wallToInstant('1990-01-01T03:00', zone);
 
-/** Orders that were invoiced and whose papers and payments do not come to nought. */
-const unpaid = ({ tx }: Context) =>
-  tx.selectFrom('order_balance').select('work_order_id').where('owed', '<>', 0).where('invoiced', '=', 1);
-
-/** Orders with a job that somebody said no to. */
-const refused = ({ tx }: Context) =>
-  tx
-    .selectFrom('decision_job')
-    .innerJoin('decision', 'decision.id', 'decision_job.decision_id')
-    .select('decision.work_order_id')
-    .distinct()
-    .where('decision_job.answer', '=', 'no');
-
-/** The orders of a filter. What holds a text is asked for once, not order by order. */
-function filtered(context: Context, { which, year, text }: Filter) {
-  const { tx } = context;
-  const { zone } = settingsOf(context);
-  let query = tx.selectFrom('work_order');
-  if (which === 'open') query = query.where('work_order.handed_over_at', 'is', null);
-  if (which === 'past') query = query.where('work_order.handed_over_at', 'is not', null);
-  if (which === 'unpaid') query = query.where('work_order.id', 'in', unpaid(context));
-  if (which === 'refused') query = query.where('work_order.id', 'in', refused(context));
-  if (year !== null)
-    query = query
-      .where('work_order.opened_at', '>=', wallToInstant(`${year}-01-01T00:00`, zone))
-      .where('work_order.opened_at', '<', wallToInstant(`${year + 1}-01-01T00:00`, zone));
-  if (text === '') return query;
-  const plate = foldPlate(text);
-  return query.where((on) =>
-    on.or([
-      on(
-        'work_order.customer_id',
-        'in',
-        tx
-          .selectFrom('customer')
-          .select('id')
-          .where('find_name', 'like', inside(foldText(text))),
-      ),
-      on('work_order.complaint', 'like', inside(text)),
-      on(
-        'work_order.id',
-        'in',
-        tx.selectFrom('job').select('work_order_id').where('taken_out', '=', 0).where('title', 'like', inside(text)),
-      ),
-      ...(plate === ''
-        ? []
-        : [
-            on(
-              'work_order.car_id',
-              'in',
-              tx.selectFrom('car_plate').select('car_id').where('find_plate', 'like', inside(plate)),
-            ),
-          ]),
-      ...(/^\d{1,9}$/.test(text) ? [on('work_order.number', '=', Number(text))] : []),
-    ]),
-  );
-}
-
 export const ordersHandlers: Handlers = {
   'order.weeks': async ({ filter }, context) => {
     const base = firstWeek(settingsOf(context).zone);
-    const rows = await filtered(context, filter)
+    const rows = await (await filteredOrders(context, filter))
       .select((on) => [
         sql<number>`(work_order.opened_at - ${sql.lit(base)}) / ${sql.lit(WEEK)}`.as('week'),
         on.fn.countAll<number>().as('n'),
@@ -86,29 +26,33 @@ export const ordersHandlers: Handlers = {
       .groupBy('week')
       .orderBy('week', 'desc')
       .execute();
+    const weeks = rows.map(({ week, n }) => ({ from: base + week * WEEK, to: base + (week + 1) * WEEK, n: Number(n) }));
+    return { weeks, total: weeks.reduce((sum, { n }) => sum + n, 0) };
+  },
+  'order.counts': async (_input, context) => {
     const first = await context.tx
       .selectFrom('work_order')
       .select('opened_at')
       .orderBy('opened_at')
       .limit(1)
       .executeTakeFirst();
-    const count = async (which: Filter['which']) => {
-      const all = filtered(context, { which, year: null, text: '' });
+    const count = async (which: OrderFilter['which']) => {
+      const all = await filteredOrders(context, { which, year: null, text: '' });
       const row = await all.select((on) => on.fn.countAll<number>().as('n')).executeTakeFirstOrThrow();
       return Number(row.n);
     };
-    const weeks = rows.map(({ week, n }) => ({ from: base + week * WEEK, to: base + (week + 1) * WEEK, n: Number(n) }));
     return {
-      weeks,
-      total: weeks.reduce((sum, { n }) => sum + n, 0),
       first: first?.opened_at ?? null,
       open: await count('open'),
       unpaid: await count('unpaid'),
       refused: await count('refused'),
+      cameBack: await count('cameBack'),
+      lab: await count('lab'),
+      oldUnit: await count('oldUnit'),
     };
   },
   'order.page': async ({ filter, from, to, before, most }, context) => {
-    let query = filtered(context, filter)
+    let query = (await filteredOrders(context, filter))
       .select(['id', 'number', 'opened_at', 'handed_over_at', 'car_id', 'customer_id', 'complaint'])
       .where('opened_at', '>=', from)
       .where('opened_at', '<', to)

@@ -33,7 +33,8 @@ const FOUND: readonly Found[] = [
   { table: 'part', columns: { number: 'find_number', words: 'words' } },
 ];
 
-function index({ table, columns }: Found): string {
+/** The index of a table, filled from its rows, and the triggers that keep it. */
+export function findIndex({ table, columns }: Found): string {
   const names = Object.keys(columns).join(', ');
   const of = (row: string) =>
     Object.entries(columns)
@@ -65,4 +66,4 @@ CREATE INDEX paper_issued ON paper (issued_at);
 CREATE INDEX line_core ON line (job_id) WHERE kind = 'core';
 `;
 
-export const find = { version: 4, name: 'find', sql: FOUND.map(index).join('') + GONE };
+export const find = { version: 4, name: 'find', sql: FOUND.map(findIndex).join('') + GONE };

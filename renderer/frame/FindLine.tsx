@@ -13,6 +13,7 @@ function kindWords(hit: Hit): string {
   if (hit.kind === 'paper') return tMaybe(`frame.paper-${hit.by}`) ?? t('frame.kind-paper');
   if (hit.by === 'VIN') return t('frame.carByVin');
   if (hit.by === 'phone') return t('frame.customerByPhone');
+  if (hit.by === 'complaint') return t('frame.orderByWords');
   return t(`frame.kind-${hit.kind}`);
 }
 

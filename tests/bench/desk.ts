@@ -51,7 +51,21 @@ export async function deskRows(shop: Shop, raw: Database.Database, years: Years,
     raw.prepare(
       'SELECT id, words FROM part WHERE rowid IN (SELECT rowid FROM find_part WHERE find_part MATCH ? LIMIT 20)',
     ),
+    raw.prepare(
+      'SELECT id, complaint FROM work_order WHERE rowid IN (SELECT rowid FROM find_work_order WHERE find_work_order MATCH ? ORDER BY rowid DESC LIMIT 6)',
+    ),
   ] as const;
+  const held = raw.prepare(
+    `SELECT opened_at / 604800000 AS week, count(*) FROM work_order WHERE rowid IN (
+       SELECT rowid FROM find_work_order WHERE find_work_order MATCH @t
+       UNION SELECT work_order.rowid FROM work_order JOIN customer ON customer.id = customer_id
+         WHERE customer.rowid IN (SELECT rowid FROM find_customer WHERE find_customer MATCH @t)
+       UNION SELECT work_order.rowid FROM work_order JOIN job ON job.work_order_id = work_order.id
+         WHERE job.rowid IN (SELECT rowid FROM find_job WHERE find_job MATCH @t)
+       UNION SELECT work_order.rowid FROM work_order JOIN car_plate ON car_plate.car_id = work_order.car_id
+         WHERE car_plate.rowid IN (SELECT rowid FROM find_car_plate WHERE find_car_plate MATCH @t)
+     ) GROUP BY week`,
+  );
   const typed = ['solb', 'AB000', '5551012', 'osker 14', 'KP0123', 'P0012', 'lukasik', '14212'];
   const shelf = raw.prepare('SELECT * FROM part ORDER BY bin, number LIMIT 50');
   const unpaid = raw.prepare(
@@ -91,8 +105,13 @@ export async function deskRows(shop: Shop, raw: Database.Database, years: Years,
         const text = typed[turn % typed.length] ?? '';
         found[0].all(Number(text));
         found[1].all(text, `${text}\u{10FFFF}`);
-        for (const one of [found[2], found[3], found[4]]) one.all(`"${text}"`);
+        for (const one of found.slice(2)) one.all(`"${text}"`);
       },
+    ),
+    await measure(
+      { what: 'orders that hold a text, by week', limit: 'the same indexes, raw', goal: 1.5, turns },
+      (turn) => ask('order.weeks', { filter: { which: 'all', text: typed[turn % typed.length] } }),
+      (turn) => held.all({ t: `"${typed[turn % typed.length]}"` }),
     ),
     await measure(
       { what: 'stock, 50 parts', limit: 'raw', goal: 1.2, turns },

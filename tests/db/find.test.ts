@@ -100,3 +100,20 @@ test('each thing stands once, and what is nowhere finds nothing', async () => {
   expect(await found('zzzz')).toEqual([]);
   expect(await found('%')).toEqual([]);
 });
+
+test('what a customer said leads to the order, the newest first, after whatever has the words in its name', async () => {
+  const long = 'Since the long drive to the coast in the rain it has whined somewhere behind the seat on the overrun.';
+  const said = (complaint: string, plate: string, name: string) =>
+    garage.did('Desk', 'order.book', {
+      ...{ customer: { add: { name } }, car: { add: { plate, words: 'Corvane R', unit: 'km' } } },
+      ...{ complaint, here: true },
+    });
+  const first = await said(long, 'B 1', 'Anna Berg');
+  const second = await said('Über 80 Brummen, Overrun too', 'B 2', 'Bo Carlsen');
+  expect(await found('overrun')).toEqual([`order ${second.number} by complaint`, `order ${first.number} by complaint`]);
+  const { hits } = await garage.did('Desk', 'find.line', { text: 'the overrun' });
+  expect(hits[0]?.detail).toBe('Anna Berg: “… behind the seat on the overrun.”');
+  await said('As before', 'B 3', 'Overrun Haulage');
+  expect((await found('overrun'))[0]).toBe('customer Overrun Haulage by name');
+  expect(await found('uber 80')).toEqual([`order ${second.number} by complaint`]);
+});

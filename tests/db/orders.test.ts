@@ -32,7 +32,8 @@ const platesOf = async (filter: Filter) =>
   (await garage.did('Desk', 'order.page', { filter, ...ALL })).rows.map((row) => row.plate);
 
 test('weeks are counted from Monday, the newest first', async () => {
-  const { weeks, total, first, open } = await garage.did('Desk', 'order.weeks', { filter: { which: 'all' } });
+  const { weeks, total } = await garage.did('Desk', 'order.weeks', { filter: { which: 'all' } });
+  const { first, open } = await garage.did('Desk', 'order.counts', {});
   expect(weeks.map(({ n }) => n)).toEqual([2, 1, 1]);
   expect(weeks[0]?.from).toBe(weeks[1]?.to);
   expect([total, first, open]).toEqual([4, at('2024-12-31T10:00'), 4]);
@@ -108,5 +109,57 @@ test('a no is found again by its order', async () => {
     way: 'person',
   });
   expect(await platesOf({ which: 'refused' })).toEqual(['KD 14']);
-  expect((await garage.did('Desk', 'order.weeks', { filter: { which: 'all' } })).refused).toBe(1);
+  expect((await garage.did('Desk', 'order.counts', {})).refused).toBe(1);
+});
+
+test('what came back, what waits for the lab, an old unit that is not back: each leads to its order until it is done', async () => {
+  const id = ids[2] ?? '';
+  const { car } = await garage.did('Desk', 'order.get', { id });
+  const job = await garage.did('Desk', 'job.add', {
+    orderId: id,
+    job: { title: 'Alternator' },
+    lines: [{ kind: 'core', words: 'Old alternator', quantity: 1000, unitPrice: 5000 }],
+  });
+  const sample = await garage.did('Runa', 'sample.draw', {
+    ...{ orderId: id, jobId: null, step: null, unit: { name: 'Engine', serial: '' }, fluid: 'Oil', distance: null },
+  });
+  expect(await platesOf({ which: 'lab' })).toEqual(['HAL 77']);
+  await garage.did('Desk', 'sample.result', {
+    ...{ id: sample.id, revision: 1, on: '2026-03-10', remark: '' },
+    result: { metals: [{ element: 'Fe', ppm: 9000 }] },
+  });
+  expect(await platesOf({ which: 'lab' })).toEqual([]);
+  await garage.did('Desk', 'decision.record', {
+    orderId: id,
+    jobs: [{ jobId: job.id, answer: 'yes' }],
+    upTo: { total: 900_000 },
+    spoken: { name: 'Måns', role: 'customer' },
+    way: 'person',
+  });
+  expect(await platesOf({ which: 'oldUnit' })).toEqual([]);
+  const invoice = await garage.did('Desk', 'invoice.issue', { orderId: id });
+  expect(await platesOf({ which: 'oldUnit' })).toEqual(['HAL 77']);
+  const back = await garage.did('Desk', 'order.book', {
+    ...{ customer: { id: (await garage.did('Desk', 'order.get', { id })).customer.id }, car: { id: car.id } },
+    ...{ complaint: 'Lamp is on again', here: true },
+  });
+  await garage.did('Desk', 'comeback.add', {
+    ...{
+      orderId: back.id,
+      firstJobId: job.id,
+      title: 'Alternator again',
+      kind: 'warranty',
+      bearer: 'us',
+      cause: 'part',
+    },
+  });
+  expect(
+    (await garage.did('Desk', 'order.page', { filter: { which: 'cameBack' }, ...ALL })).rows.map(({ id }) => id),
+  ).toEqual([back.id]);
+  expect(await garage.did('Desk', 'order.counts', {})).toMatchObject({ cameBack: 1, lab: 0, oldUnit: 1 });
+  await garage.did('Desk', 'creditNote.issue', {
+    ...{ invoicePaperId: invoice.paperId, reason: 'came back' },
+    lines: [{ lineId: job.lineIds[0] ?? '', quantity: 1000 }],
+  });
+  expect(await garage.did('Desk', 'order.counts', {})).toMatchObject({ oldUnit: 0 });
 });

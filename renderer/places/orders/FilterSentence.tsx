@@ -3,7 +3,7 @@ import { useKey } from '../../frame/keys.ts';
 import { t } from '../../words/t.ts';
 import type { OrderFilter } from './OrderWeek.tsx';
 
-const WHICH = ['open', 'unpaid', 'refused', 'past', 'all'] as const;
+const WHICH = ['open', 'unpaid', 'refused', 'cameBack', 'lab', 'oldUnit', 'past', 'all'] as const;
 
 interface Props {
   readonly filter: OrderFilter;

@@ -14,6 +14,7 @@ import { FilterSentence } from './FilterSentence.tsx';
 import { goToWeek } from './go-to-week.ts';
 import { MonthBar } from './MonthBar.tsx';
 import { monthsOf } from './months.ts';
+import { PRINTS } from './OrderPeek.tsx';
 import type { OrderFilter, Week } from './OrderWeek.tsx';
 import { OrderWeeks } from './OrderWeeks.tsx';
 import { SaveOrders } from './SaveOrders.tsx';
@@ -22,7 +23,7 @@ import './orders.css';
 
 const WEEK = 7 * 86_400_000;
 /** The shortest questions, each with its count. */
-const JUST = ['open', 'unpaid', 'refused'] as const;
+const JUST = ['open', 'unpaid', 'refused', 'cameBack', 'lab', 'oldUnit'] as const;
 const NONE: readonly Week[] = [];
 
 /** Every order, newest first, under one sentence that says which; rows by the arrow keys, a peek with Space. */
@@ -33,6 +34,7 @@ export function OrderList() {
   const { which, year } = typed;
   const filter = useMemo(() => ({ which, year, text }), [which, year, text]);
   const { data, error, loading } = useAsk('order.weeks', { filter });
+  const counts = useAsk('order.counts', {}).data;
   const weeks = data?.weeks ?? NONE;
   const months = useMemo(() => monthsOf(weeks, writing.zone), [weeks, writing.zone]);
   const list = useRef<HTMLDivElement>(null);
@@ -53,16 +55,22 @@ export function OrderList() {
   useKey('ArrowDown', () => step(1));
   useKey('ArrowUp', () => step(-1));
   useKey('PageDown', weekOn);
+  // Of the order that has the focus; elsewhere, of the one that was peeked into alone.
+  useKey('Alt+P', ({ target }) => {
+    const row = target instanceof Element ? target.closest('.orders-day li') : null;
+    const prints = [...((row ?? list.current)?.querySelectorAll<HTMLButtonElement>(`.${PRINTS} button`) ?? [])];
+    if (prints.length === 1) prints[0]?.click();
+  });
 
   return (
     <Page
       title={t('orders.title')}
       words={
-        data === undefined || data.first === null
+        data === undefined || counts === undefined || counts.first === null
           ? undefined
           : t('orders.since', {
-              ...{ n: data.total, open: data.open },
-              month: monthText(new Date(data.first).toISOString().slice(0, 7), writing),
+              ...{ n: data.total, open: counts.open },
+              month: monthText(new Date(counts.first).toISOString().slice(0, 7), writing),
             })
       }
       actions={
@@ -75,7 +83,7 @@ export function OrderList() {
       }
       foot={
         <p className="orders-keys">
-          {(['rows', 'peek', 'open', 'week', 'filter'] as const).map((key) => (
+          {(['rows', 'peek', 'open', 'print', 'week', 'filter'] as const).map((key) => (
             <span key={key}>
               <kbd>{t(`orders.key-${key}`)}</kbd> {t(`orders.does-${key}`)}
             </span>
@@ -88,10 +96,13 @@ export function OrderList() {
         </p>
       }
     >
-      <FilterSentence filter={typed} first={data?.first ?? null} onChange={(part) => setTyped({ ...typed, ...part })} />
-      {data === undefined ? (
-        <NotSaved error={error} />
-      ) : (
+      <FilterSentence
+        filter={typed}
+        first={counts?.first ?? null}
+        onChange={(part) => setTyped({ ...typed, ...part })}
+      />
+      <NotSaved error={data === undefined ? error : null} />
+      {counts === undefined ? null : (
         <p className="orders-just">
           {t('orders.orJust')}
           {JUST.map((one) => (
@@ -99,9 +110,10 @@ export function OrderList() {
               key={one}
               type="button"
               className="link"
+              aria-pressed={which === one}
               onClick={() => setTyped({ which: one, year: null, text: '' })}
             >
-              {t(`orders.just-${one}`)} <span className="figure">{data[one]}</span>
+              {t(`orders.just-${one}`)} <span className="figure">{counts[one]}</span>
             </button>
           ))}
         </p>

@@ -1,14 +1,19 @@
 import { goTo } from '../../frame/router.ts';
+import { newestPaper, paperName } from '../../papers/paper-name.ts';
 import { Button } from '../../parts/Button.tsx';
 import { PaperLink } from '../../parts/PaperLink.tsx';
 import { useWriting } from '../../state/shop.ts';
+import { printPaper } from '../../state/transport.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { nearText } from '../../words/times.ts';
 import { MoveBooking } from './MoveBooking.tsx';
 
-/** An order opened in its row: jobs with their sums, the yes and the no, the invoice. */
+/** Names the button that prints an order's newest paper, so that the list's key finds it. */
+export const PRINTS = 'order-peek-print';
+
+/** An order opened in its row: jobs with their sums, the yes and the no, the invoice and the other papers. */
 export function OrderPeek({ id }: { readonly id: string }) {
   const writing = useWriting();
   const order = useAsk('order.get', { id }).data;
@@ -17,6 +22,8 @@ export function OrderPeek({ id }: { readonly id: string }) {
   const yes = order.decisions.findLast((decision) => decision.ceiling !== null);
   const refused = order.jobs.filter((job) => job.answer === 'no');
   const invoice = order.papers.findLast((paper) => paper.kind === 'invoice');
+  const others = order.papers.filter((paper) => paper.id !== invoice?.id);
+  const newest = newestPaper(order);
   return (
     <div className="order-peek">
       <div>
@@ -68,9 +75,27 @@ export function OrderPeek({ id }: { readonly id: string }) {
               : t('orders.owes', { sum: amountText(order.balance, writing) })}
           </p>
         )}
-        <Button small onClick={() => goTo('orders', id)}>
-          {t('orders.openIt')}
-        </Button>
+        {others.length === 0 ? null : (
+          <p className="order-peek-papers">
+            {others.map((paper) => (
+              <PaperLink key={paper.id} paperId={paper.id}>
+                {paperName(paper)}
+              </PaperLink>
+            ))}
+          </p>
+        )}
+        <div className="order-peek-acts">
+          <Button small onClick={() => goTo('orders', id)}>
+            {t('orders.openIt')}
+          </Button>
+          {newest === undefined ? null : (
+            <span className={PRINTS}>
+              <Button small keys="Alt P" onClick={() => printPaper(newest.id)}>
+                {t('orders.print')}
+              </Button>
+            </span>
+          )}
+        </div>
       </div>
       <MoveBooking order={order} />
     </div>

@@ -21,6 +21,7 @@ export const frame = {
   'kind-part': 'part',
   carByVin: 'car, by VIN',
   customerByPhone: 'customer, by phone',
+  orderByWords: 'order, by their words',
   'paper-quote': 'quote',
   'paper-invoice': 'invoice',
   'paper-credit-note': 'credit note',
