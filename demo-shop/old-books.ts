@@ -86,7 +86,7 @@ export function bringOldBooksIn(story: Story, say: (sentence: string) => void): 
     const hash = createHash('sha256').update(bytes).digest('hex');
     const { made, bad } = await bringIn(
       { name: 'old-books.csv', hash, rows: table.rows },
-      guessMapping(table.names, table.rows),
+      guessMapping(table.names, table.rows, 2),
       {
         begin: (input) => story.did('Piet', 'import.begin', input),
         put: (input) => story.did('Piet', 'import.put', input),

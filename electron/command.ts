@@ -53,6 +53,7 @@ const FLAGS = {
   try: { type: 'boolean' },
   columns: { type: 'string' },
   dates: { type: 'string' },
+  decimal: { type: 'string' },
   help: { type: 'boolean', short: 'h' },
 } as const;
 type Flags = { [K in keyof typeof FLAGS]?: (typeof FLAGS)[K]['type'] extends 'string' ? string : boolean };

@@ -20,6 +20,7 @@ export const HELP = `Crownwheel, the shop from the command line.
       --try            only say what it would bring, and which lines cannot be read
       --columns LIST   what each column holds, in the file's order, parted by commas; an empty one is left out
       --dates ORDER    how the file writes days: ymd, dmy or mdy
+      --decimal MARK   what parts the decimals of its sums: . or ,
   npm run shop -- export KIND [FILE]       customers, cars, visits or orders as CSV
 
 Everywhere:

@@ -1,12 +1,14 @@
 import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
-import { DATE_ORDERS, FIELDS, guessMapping, type Mapping } from '../core/bring-in/fields.ts';
+import { DATE_ORDERS, FIELDS, guessMapping, type Mapping, sumsOf } from '../core/bring-in/fields.ts';
+import { DECIMAL_MARKS, guessDecimal } from '../core/bring-in/sum.ts';
 import { readTable, type Table } from '../core/bring-in/table.ts';
 import { type BadRow, bringIn, type Desk, tryFile } from '../core/bring-in/whole-file.ts';
 import type { Answer, ShopError } from '../core/contract/errors.ts';
 import { EXPORTS } from '../core/contract/export-kinds.ts';
 import type { OutputOf } from '../core/contract/index.ts';
+import { currencyDigits } from '../core/money/currency.ts';
 import { type Cell, writeCsv } from '../core/take-out/csv.ts';
 import { sayProblem } from './problem-words.ts';
 
@@ -50,6 +52,7 @@ export interface ImportFlags {
   /** Fields in the order of the file's columns, parted by commas; an empty one is left out. */
   readonly columns?: string;
   readonly dates?: string;
+  readonly decimal?: string;
 }
 
 /** Tries a CSV file and, unless only that was asked, brings in what is new. Throws Refused and WrongFile. */
@@ -57,10 +60,18 @@ export async function importFile(path: string, flags: ImportFlags, ask: Ask, say
   const bytes = readBytes(path);
   const table = readTable(bytes);
   if ('problem' in table) throw new WrongFile(sayUnreadable(table));
-  const mapping = mappingOf(table, flags);
+  const { settings } = await taken<OutputOf<'shop.get'>>(ask('shop.get', {}));
+  const digits = currencyDigits(settings?.currency ?? '') ?? 2;
+  const mapping = mappingOf(table, flags, digits);
   table.names.forEach((name, at) => {
     say.err(`${name}: ${mapping.columns[at] ?? 'left out'}`);
   });
+  const { sums, unclear } = sumsOf(mapping, table.rows, digits);
+  if (unclear !== null)
+    throw new WrongFile(
+      `Nothing was read: the sum ${unclear} could be a thousand or one. Say with --decimal . or --decimal , what parts the decimals in this file.`,
+    );
+  if (mapping.decimal !== null && sums.length > 0) say.err(`decimals of sums behind: ${mapping.decimal}`);
   const desk = deskOf(ask);
   const tried = await tryFile(table.rows, mapping, desk);
   if (tried === null) return;
@@ -120,8 +131,8 @@ function readBytes(path: string): Buffer {
   }
 }
 
-function mappingOf(table: Table, flags: ImportFlags): Mapping {
-  const guessed = guessMapping(table.names, table.rows);
+function mappingOf(table: Table, flags: ImportFlags, digits: number): Mapping {
+  const guessed = guessMapping(table.names, table.rows, digits);
   const dates = DATE_ORDERS.find((order) => order === flags.dates);
   if (flags.dates !== undefined && dates === undefined)
     throw new WrongFile(`--dates takes one of: ${DATE_ORDERS.join(', ')}`);
@@ -134,7 +145,11 @@ function mappingOf(table: Table, flags: ImportFlags): Mapping {
             throw new WrongFile(`No column can be ${name.trim()}. There are: ${FIELDS.join(', ')}`);
           return field;
         });
-  return { columns, dates: dates ?? guessed.dates };
+  const decimal = DECIMAL_MARKS.find((mark) => mark === flags.decimal);
+  if (flags.decimal !== undefined && decimal === undefined) throw new WrongFile('--decimal takes . or ,');
+  // Where the columns were said, their sums may stand elsewhere than was guessed.
+  const sums = sumsOf({ ...guessed, columns }, table.rows, digits).sums;
+  return { columns, dates: dates ?? guessed.dates, decimal: decimal ?? guessDecimal(sums, digits) };
 }
 
 const sayUnreadable = (problem: Exclude<ReturnType<typeof readTable>, Table>): string =>

@@ -54,6 +54,7 @@ const SENTENCES: Readonly<Record<Problem, string>> = {
   'needed-for-yes': 'is needed for a yes',
   needed: 'is needed',
   'not-a-date': 'is no day of the calendar',
+  'two-readings': 'could be a thousand or one: say with --decimal what parts the decimals',
   'not-known-here': 'is not known here',
   'belongs-to-another': 'belongs to somebody else here',
   'several-of-the-name': 'is the name of several people here',

@@ -1,3 +1,5 @@
+import { type DecimalMark, guessDecimal, unclearSum } from './sum.ts';
+
 /** What a column of a file may hold. */
 export const FIELDS = [
   'customer-key',
@@ -30,10 +32,12 @@ export type Field = (typeof FIELDS)[number];
 export const DATE_ORDERS = ['ymd', 'dmy', 'mdy'] as const;
 export type DateOrder = (typeof DATE_ORDERS)[number];
 
-/** What each column of a file holds, null for what is left out, and how it writes dates. */
+/** What each column of a file holds, null for what is left out, and how it writes dates and sums. */
 export interface Mapping {
   readonly columns: readonly (Field | null)[];
   readonly dates: DateOrder;
+  /** What parts the decimals of its sums; null where nobody said: then each is read by itself. */
+  readonly decimal: DecimalMark | null;
 }
 
 /**
@@ -98,10 +102,14 @@ const bare = (name: string): string =>
 /** How many rows are looked at for what no name tells. */
 const LOOKED_AT = 200;
 
-/** What each column seems to hold: by its name, else by what stands in it; and in what order its dates are written. */
+/**
+ * What each column seems to hold: by its name, else by what stands in it; in what order its dates are written, and what
+ * parts the decimals of its sums. `digits`: those of the shop's currency.
+ */
 export function guessMapping(
   names: readonly string[],
   rows: readonly { readonly cells: readonly string[] }[],
+  digits: number,
 ): Mapping {
   const taken = new Set<Field>();
   const take = (field: Field | undefined): Field | null => {
@@ -115,8 +123,24 @@ export function guessMapping(
     take(FIELDS.find((field) => field === name) ?? NAMED.find(([, pattern]) => pattern.test(bare(name)))?.[0]),
   );
   const columns = byName.map((field, at) => field ?? take(byContent(cellsOf(at))));
-  const dated = columns.flatMap((field, at) => (field === 'visit-on' ? rows.map((row) => row.cells[at] ?? '') : []));
-  return { columns, dates: guessDateOrder(dated) };
+  const dates = guessDateOrder(cellsOfField(columns, rows, 'visit-on'));
+  return { columns, dates, decimal: guessDecimal(cellsOfField(columns, rows, 'visit-amount'), digits) };
+}
+
+const cellsOfField = (
+  columns: Mapping['columns'],
+  rows: readonly { readonly cells: readonly string[] }[],
+  field: Field,
+): string[] => columns.flatMap((held, at) => (held === field ? rows.map((row) => row.cells[at] ?? '') : []));
+
+/** The sums of a file, as they stand there; the first with two readings as long as the mapping does not say which. */
+export function sumsOf(
+  { columns, decimal }: Mapping,
+  rows: readonly { readonly cells: readonly string[] }[],
+  digits: number,
+): { readonly sums: readonly string[]; readonly unclear: string | null } {
+  const sums = cellsOfField(columns, rows, 'visit-amount').filter((cell) => cell.trim() !== '');
+  return { sums, unclear: unclearSum(sums, digits, decimal) };
 }
 
 function byContent(cells: readonly string[]): Field | undefined {

@@ -1,5 +1,5 @@
-import { parseMoney } from '../money/currency.ts';
 import type { DateOrder, Field, Mapping } from './fields.ts';
+import { readSum } from './sum.ts';
 
 /** A customer as a row names them; `key` is what the file calls them. */
 export interface CustomerDraft {
@@ -32,7 +32,7 @@ export interface VisitDraft {
 
 export interface RowProblem {
   readonly field: Field;
-  readonly problem: 'missing' | 'not-a-date' | 'not-a-number' | 'wrong-form';
+  readonly problem: 'missing' | 'not-a-date' | 'not-a-number' | 'two-readings' | 'wrong-form';
 }
 
 /** What a row of a file means. Only what it names stands in it. */
@@ -62,6 +62,12 @@ export function readRow(cells: readonly string[], mapping: Mapping, digits: numb
     const value = how(text);
     if (value === null) problems.push({ field, problem });
     return value;
+  };
+  const readAmount = (text: string): number | null => {
+    const sum = text === '' ? null : readSum(text, digits, mapping.decimal);
+    if (typeof sum === 'number') return sum;
+    if (text !== '') problems.push({ field: 'visit-amount', problem: sum ?? 'not-a-number' });
+    return null;
   };
 
   const customer: CustomerDraft | null = has('customer')
@@ -96,7 +102,7 @@ export function readRow(cells: readonly string[], mapping: Mapping, digits: numb
           on: read('visit-on', (text) => readDay(text, mapping.dates), 'not-a-date') ?? '',
           mileage: read('visit-mileage', readMileage, 'not-a-number'),
           words: of('visit-words'),
-          amount: read('visit-amount', (text) => parseMoney(bareSum(text), digits), 'not-a-number'),
+          amount: readAmount(of('visit-amount')),
         }
       : null;
   if (visit !== null && of('visit-on') === '') problems.push({ field: 'visit-on', problem: 'missing' });
@@ -106,9 +112,6 @@ export function readRow(cells: readonly string[], mapping: Mapping, digits: numb
 }
 
 const joined = (...parts: readonly string[]): string => parts.filter((part) => part !== '').join(' ');
-
-/** A sum without the currency that may stand before or behind it. */
-const bareSum = (text: string): string => text.replace(/^[^\d+\-\u2212.,]+|[^\d.,]+$/gu, '');
 
 /** Whole kilometres or miles, thousands parted or not; null for anything else. */
 function readMileage(text: string): number | null {

@@ -32,7 +32,7 @@ export interface Tried {
   readonly bad: readonly BadRow[];
 }
 
-const inputOf = (mapping: Mapping) => ({ columns: [...mapping.columns], dates: mapping.dates });
+const inputOf = (mapping: Mapping) => ({ ...mapping, columns: [...mapping.columns] });
 
 /** Row by row through a file, a piece at a time. False where it was stopped. */
 async function through(

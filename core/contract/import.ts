@@ -1,11 +1,14 @@
 import { z } from 'zod';
 import { DATE_ORDERS, FIELDS } from '../bring-in/fields.ts';
+import { DECIMAL_MARKS } from '../bring-in/sum.ts';
 import { act, ask } from './operation.ts';
 import { id, instant, needed, words } from './scalars.ts';
 
 const mapping = z.strictObject({
   columns: z.array(z.enum(FIELDS).nullable()).max(200),
   dates: z.enum(DATE_ORDERS),
+  /** What parts the decimals of its sums; null reads each by itself and refuses what could be a thousand as well. */
+  decimal: z.enum(DECIMAL_MARKS).nullable().default(null),
 });
 
 /** A piece of a file: rows as they stand in it. Small enough that no window waits. */

@@ -57,6 +57,7 @@ export const PROBLEMS = {
   'needed-for-yes': [],
   needed: [],
   'not-a-date': [],
+  'two-readings': [],
   'not-known-here': [],
   'belongs-to-another': [],
   'several-of-the-name': [],

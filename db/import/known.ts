@@ -1,6 +1,8 @@
 import type { RowDraft } from '../../core/bring-in/row.ts';
+import { civilDateOf } from '../../core/time/instant.ts';
 import type { Context } from '../context.ts';
 import { foldPlate, foldText } from '../fold.ts';
+import { settingsOf } from '../people.ts';
 import { carKeys, customerKeys, visitKey } from './identity.ts';
 
 interface KnownCar {
@@ -72,7 +74,8 @@ async function customers({ tx }: Context, drafts: readonly HashedDraft[], known:
   }
 }
 
-async function cars({ tx }: Context, drafts: readonly HashedDraft[], known: Known): Promise<void> {
+async function cars(context: Context, drafts: readonly HashedDraft[], known: Known): Promise<void> {
+  const { tx } = context;
   const vins = filled(drafts.map((each) => each.car?.vin));
   const plates = filled(drafts.map((each) => each.car && foldPlate(each.car.plate)));
   const rows = await tx
@@ -97,11 +100,19 @@ async function cars({ tx }: Context, drafts: readonly HashedDraft[], known: Know
     .select(['car_id', 'on_day', 'mileage', 'words'])
     .where('car_id', 'in', orNone(rows.map((row) => row.id)))
     .execute();
-  for (const row of visits)
+  // An invoiced order of this shop is what it writes out as a visit.
+  const orders = await tx
+    .selectFrom('work_order')
+    .innerJoin('paper', (on) => on.onRef('paper.work_order_id', '=', 'work_order.id').on('paper.kind', '=', 'invoice'))
+    .select(['car_id', 'opened_at', 'mileage_in as mileage', 'complaint as words'])
+    .where('car_id', 'in', orNone(rows.map((row) => row.id)))
+    .execute();
+  const { zone } = settingsOf(context);
+  for (const row of [...visits, ...orders.map((row) => ({ ...row, on_day: civilDateOf(row.opened_at, zone) }))])
     known.visits.set(row.car_id, (known.visits.get(row.car_id) ?? new Set()).add(visitKey({ ...row, on: row.on_day })));
 }
 
-/** What a file called a customer or a car when it came, as far as it is still here. */
+/** What a file called a customer or a car when it came, as far as it is still here; what this shop wrote out, by its id. */
 async function byFileKey({ tx }: Context, table: 'customer' | 'car', keys: readonly string[]) {
   const rows = await tx
     .selectFrom('import_made')
@@ -112,7 +123,14 @@ async function byFileKey({ tx }: Context, table: 'customer' | 'car', keys: reado
     .execute();
   const ids = orNone(rows.map((row) => row.made_id));
   const here = new Set((await tx.selectFrom(table).select('id').where('id', 'in', ids).execute()).map((row) => row.id));
-  return new Map(rows.filter((row) => here.has(row.made_id)).map((row) => [row.file_key ?? '', row.made_id]));
+  const own =
+    table === 'customer'
+      ? await tx.selectFrom('customer').select(['id', 'joined_into as into']).where('id', 'in', orNone(keys)).execute()
+      : await tx.selectFrom('car').select(['id', 'id as into']).where('id', 'in', orNone(keys)).execute();
+  return new Map([
+    ...rows.filter((row) => here.has(row.made_id)).map((row): [string, string] => [row.file_key ?? '', row.made_id]),
+    ...own.map(({ id, into }): [string, string] => [id, into ?? id]),
+  ]);
 }
 
 async function standingHashes({ tx }: Context, drafts: readonly HashedDraft[]): Promise<Set<string>> {

@@ -35,7 +35,9 @@ export const importHandlers: Handlers = {
   },
   'import.put': async ({ id, rows }, context) => {
     const run = await standingRun(context, id);
-    const plan = await workOut(context, JSON.parse(run.mapping) as Mapping, rows);
+    // A file begun by an earlier version of this program said nothing of its sums.
+    const mapping = { decimal: null, ...(JSON.parse(run.mapping) as Omit<Mapping, 'decimal'>) };
+    const plan = await workOut(context, mapping, rows);
     await makeAll(context, id, plan);
     const made = {
       customers: plan.customers.length,

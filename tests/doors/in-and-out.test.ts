@@ -51,6 +51,7 @@ test('a file is tried, brought in, not twice, and what is here goes out as CSV',
     ['import', join(folder, 'none.csv')],
     ['import', file, '--columns', 'shoe-size'],
     ['import', file, '--dates', 'backwards'],
+    ['import', file, '--decimal', ';'],
   ])
     expect(await shop(...wrong), wrong.join(' ')).toMatchObject({ code: 2, out: '' });
 

@@ -6,6 +6,7 @@ import { BadRows } from './BadRows.tsx';
 import { Columns } from './Columns.tsx';
 import { Earlier } from './Earlier.tsx';
 import { Progress } from './Progress.tsx';
+import { SumsWritten } from './SumsWritten.tsx';
 import { TakeOut } from './TakeOut.tsx';
 import { useBringIn } from './use-bring-in.ts';
 import './bring-in.css';
@@ -48,13 +49,32 @@ export default function BringIn() {
             })}
           </p>
           <Columns table={file.table} mapping={mapping} onChange={all.map} />
+          {all.sums.length === 0 ? null : (
+            <SumsWritten
+              sums={all.sums}
+              digits={all.digits}
+              mapping={mapping}
+              unclear={all.unclear}
+              onChange={all.map}
+            />
+          )}
         </>
       )}
       {work === null ? null : <Progress work={work} onStop={work.what === 'takingBack' ? null : all.stop} />}
       <NotSaved error={all.error} />
       {file === null || work !== null || tried !== null || brought !== null ? null : (
         <div>
-          <Button kind="go" held={holds ? undefined : t('bringIn.nothingHeld')} onClick={() => void all.tryIt()}>
+          <Button
+            kind="go"
+            held={
+              !holds
+                ? t('bringIn.nothingHeld')
+                : all.unclear !== null
+                  ? t('bringIn.sumsHeld', { sum: all.unclear })
+                  : undefined
+            }
+            onClick={() => void all.tryIt()}
+          >
             {t('bringIn.try')}
           </Button>
         </div>

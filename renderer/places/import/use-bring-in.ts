@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
-import { guessMapping, type Mapping } from '../../../core/bring-in/fields.ts';
+import { guessMapping, type Mapping, sumsOf } from '../../../core/bring-in/fields.ts';
+import { guessDecimal } from '../../../core/bring-in/sum.ts';
 import { readTable, type Table, type TableProblem } from '../../../core/bring-in/table.ts';
 import {
   type Brought,
@@ -9,7 +10,9 @@ import {
   takeBackAll,
   tryFile,
 } from '../../../core/bring-in/whole-file.ts';
+import { currencyDigits } from '../../../core/money/currency.ts';
 import { act, ask } from '../../state/call.ts';
+import { useWriting } from '../../state/shop.ts';
 import type { CallAnswer, CallError } from '../../state/transport.ts';
 
 /** A file larger than this is not read, in bytes. */
@@ -61,9 +64,10 @@ async function hashOf(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
 
 /** A file on its way in: chosen, tried, brought in, taken back; one of them at a time, each can be stopped. */
 export function useBringIn() {
+  const digits = currencyDigits(useWriting().currency) ?? 2;
   const [file, setFile] = useState<OpenFile | null>(null);
   const [unreadable, setUnreadable] = useState<TableProblem | { readonly problem: 'tooLarge' } | null>(null);
-  const [mapping, setMapping] = useState<Mapping>({ columns: [], dates: 'ymd' });
+  const [mapping, setMapping] = useState<Mapping>({ columns: [], dates: 'ymd', decimal: null });
   const [tried, setTried] = useState<Tried | null>(null);
   const [brought, setBrought] = useState<Brought | null>(null);
   const [back, setBack] = useState<{ readonly gone: number; readonly kept: number } | null>(null);
@@ -96,7 +100,12 @@ export function useBringIn() {
   };
   const stopped = () => stopping.current;
 
+  const { sums, unclear } = file === null ? { sums: [], unclear: null } : sumsOf(mapping, file.table.rows, digits);
   return {
+    sums,
+    /** A sum that has two readings as long as nobody says how sums are written. */
+    unclear,
+    digits,
     file,
     unreadable,
     mapping,
@@ -113,11 +122,13 @@ export function useBringIn() {
       const bytes = new Uint8Array(await chosen.arrayBuffer());
       const table = readTable(bytes);
       if ('problem' in table) return setUnreadable(table);
-      setMapping(guessMapping(table.names, table.rows));
+      setMapping(guessMapping(table.names, table.rows, digits));
       setFile({ name: chosen.name, hash: await hashOf(bytes), table });
     },
     map: (changed: Mapping) => {
-      setMapping(changed);
+      const moved = changed.columns.indexOf('visit-amount') !== mapping.columns.indexOf('visit-amount');
+      const { sums: there } = sumsOf(changed, file?.table.rows ?? [], digits);
+      setMapping(moved ? { ...changed, decimal: guessDecimal(there, digits) } : changed);
       forget();
     },
     stop: () => {

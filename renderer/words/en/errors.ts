@@ -77,6 +77,7 @@ export const errors = {
   'problem-needed-for-yes': 'is needed for a yes',
   'problem-needed': 'is needed',
   'problem-not-a-date': 'is not a day of the calendar',
+  'problem-two-readings': 'could be a thousand or one: say how sums are written',
   'problem-not-known-here': 'is not known here',
   'problem-belongs-to-another': 'belongs to somebody else here',
   'problem-several-of-the-name': 'is the name of several people here',

@@ -3,7 +3,7 @@ import { guessDateOrder, guessMapping } from '../../../core/bring-in/fields.ts';
 import { readDay, readRow } from '../../../core/bring-in/row.ts';
 
 test('columns are guessed by their names, each field once, whatever the order and the language', () => {
-  const guess = (...names: string[]) => guessMapping(names, []).columns;
+  const guess = (...names: string[]) => guessMapping(names, [], 2).columns;
   expect(guess('Kd-Nr', 'Vorname', 'Nachname', 'Telefon', 'Mobil', 'E-Mail', 'Straße', 'PLZ', 'Ort')).toEqual([
     ...['customer-key', 'customer-first-name', 'customer-name', 'customer-phone', 'customer-phone2', 'customer-email'],
     ...['customer-street', 'customer-postcode', 'customer-town'],
@@ -17,7 +17,7 @@ test('columns are guessed by their names, each field once, whatever the order an
 
 test('what no name tells is guessed by what stands there', () => {
   const rows = [{ cells: ['per@example.test', 'WBA3A5C50DF123456'] }];
-  expect(guessMapping(['1', '2'], rows).columns).toEqual(['customer-email', 'car-vin']);
+  expect(guessMapping(['1', '2'], rows, 2).columns).toEqual(['customer-email', 'car-vin']);
 });
 
 describe('days', () => {
@@ -45,7 +45,7 @@ describe('days', () => {
 
 test('a row gives what it names and says what cannot be read', () => {
   const columns = ['customer-name', 'car-plate', 'visit-on', 'visit-mileage', 'visit-amount', 'car-year'] as const;
-  const read = (...cells: string[]) => readRow(cells, { columns, dates: 'dmy' }, 2);
+  const read = (...cells: string[]) => readRow(cells, { columns, dates: 'dmy', decimal: null }, 2);
   expect(read('Per  Halloran', 'OYB 902', '3.4.2019', '123.456 km', '1.234,50 €', 'EZ 03/2011')).toMatchObject({
     customer: { name: 'Per Halloran' },
     car: { plate: 'OYB 902', year: 2011 },
@@ -56,6 +56,9 @@ test('a row gives what it names and says what cannot be read', () => {
     { field: 'visit-on', problem: 'not-a-date' },
     { field: 'visit-mileage', problem: 'not-a-number' },
     { field: 'visit-amount', problem: 'not-a-number' },
+  ]);
+  expect(read('Per', 'OYB 902', '3.4.2019', '', '1.234', '').problems).toEqual([
+    { field: 'visit-amount', problem: 'two-readings' },
   ]);
   expect(read('', '', '3.4.2019', '', '', '').problems).toEqual([
     { field: 'car-plate', problem: 'missing' },

@@ -36,8 +36,8 @@ const pieces = () =>
     table.rows.slice(n * PIECE, (n + 1) * PIECE).map(({ line, cells }) => ({ line, cells: [...cells] })),
   );
 const mapping = () => {
-  const { columns, dates } = guessMapping(table.names, table.rows);
-  return { columns: [...columns], dates };
+  const guessed = guessMapping(table.names, table.rows, 2);
+  return { ...guessed, columns: [...guessed.columns] };
 };
 
 async function begin(): Promise<string> {

@@ -27,7 +27,7 @@ const tableOf = (text: string): Table => {
 
 async function bring(text: string, shop = garage) {
   const { names, rows } = tableOf(text);
-  const mapping = guessMapping(names, rows);
+  const mapping = guessMapping(names, rows, 2);
   const tried = await tryFile(rows, mapping, deskOf(shop));
   const hash = createHash('sha256').update(text).digest('hex');
   const brought = await bringIn({ name: 'old.csv', hash, rows }, mapping, deskOf(shop));
@@ -179,7 +179,7 @@ test('others go on while a large file comes in: between two of its pieces they a
     done.push('piece');
     return answer;
   };
-  const all = bringIn({ name: 'old.csv', hash: '', rows }, guessMapping(names, rows), { ...desk, put });
+  const all = bringIn({ name: 'old.csv', hash: '', rows }, guessMapping(names, rows, 2), { ...desk, put });
   let ended = false;
   const others = (async () => {
     while (!ended) {
@@ -192,4 +192,30 @@ test('others go on while a large file comes in: between two of its pieces they a
   await others;
   expect(done.filter((what) => what === 'piece')).toHaveLength(10);
   expect(done.join(' ')).not.toContain('piece piece piece');
+});
+
+test('what this shop wrote out is known to it: nothing comes in and every row is counted as here', async () => {
+  await bring(PEOPLE);
+  await bring('Plate;Date;Mileage;Work;Total\nOYB 902;2019-04-03;61000;Rear axle oil;84,50\n');
+  for (const [kind, rows] of [
+    ['customers', 2],
+    ['cars', 3],
+    ['visits', 1],
+  ] as const) {
+    const piece = await garage.did('Desk', 'export.rows', { kind, after: '' });
+    const { tried, made } = await bring(writeCsv([piece.columns, ...piece.rows]));
+    expect([tried?.known, tried?.fresh.size, made], kind).toEqual([
+      ...[rows, 0, { customers: 0, cars: 0, visits: 0, known: rows, bad: 0 }],
+    ]);
+  }
+});
+
+test('sums of a file: the column tells what parts decimals, and a sum with two readings is refused', async () => {
+  await bring(PEOPLE);
+  const visits = (...sums: string[]) =>
+    `Plate;Date;Work;Total\n${sums.map((sum, n) => `OYB 902;201${n}-04-03;Oil;${sum}`).join('\n')}\n`;
+  const wrong = await bring(visits('1.234', '84'));
+  expect(wrong.made).toMatchObject({ visits: 1, bad: 1 });
+  expect(wrong.bad).toEqual([{ line: 2, problems: [{ field: 'visit-amount', problem: 'two-readings' }] }]);
+  expect((await bring(visits('1.234', '1,5', '2.500,00'))).made).toMatchObject({ visits: 2, known: 1, bad: 0 });
 });
