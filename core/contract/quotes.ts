@@ -25,6 +25,7 @@ export const quoteFigures = z.strictObject({
     }),
   ),
   supplies: amount,
+  wasteFee: amount,
   discount: amount,
   tax: amount,
   gross: amount,

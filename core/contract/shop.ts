@@ -4,7 +4,6 @@ import {
   amount,
   basisPoints,
   changeOf,
-  civilDate,
   distanceUnit,
   done,
   id,
@@ -17,9 +16,7 @@ import {
   role,
   words,
 } from './scalars.ts';
-
-/** Where a setting touches law: the owner's own value, where it is from, when it was checked. */
-const lawNote = { source: words(300), checkedOn: civilDate.nullable() };
+import { lawNote, sheetSettings } from './sheet-settings.ts';
 
 export const overrunRule = z.strictObject({
   mode: z.enum(['none', 'pct', 'lesser', 'greater']),
@@ -51,6 +48,7 @@ export const tax = z.strictObject({
 });
 
 export const shopSettings = z.strictObject({
+  ...sheetSettings,
   name: needed(120),
   address: z.array(words(120)).max(4),
   phone: words(40),

@@ -168,7 +168,10 @@ export const sums = z.strictObject({
   parts: amount,
   outside: amount,
   supplies: amount,
+  /** As typed, without the fee for waste. */
   fees: amount,
+  /** The fee for waste that the shop's rule adds; 0 if none. */
+  wasteFee: z.strictObject({ words: z.string(), amount }),
   core: amount,
   discount: amount,
   taxes: z.array(z.strictObject({ name: z.string(), ratePpm: z.int(), base: amount, amount })),

@@ -4,7 +4,7 @@ import type { Steps } from './reckoning.ts';
 import { spread } from './spread.ts';
 
 /**
- * What bears discounts and taxes: a line of the sheet, the supplies that the rule adds, or a fixed price whose job has
+ * What bears discounts and taxes: a line of the sheet, what a rule adds (supplies, the fee for waste), or a fixed price whose job has
  * no line to carry it (then `lineId` is null).
  */
 export interface Bearer {
@@ -21,7 +21,7 @@ export interface Bearer {
   readonly inFixedPrice: boolean;
 }
 
-/** All bearers of a sheet in the order of its places, supplies by rule not yet among them. */
+/** All bearers of a sheet in the order of its places, without what rules add. */
 export function bearersOf(sheet: Sheet, steps: Steps): Bearer[] {
   return sheet.jobs.flatMap((job) => jobBearers(job, steps));
 }

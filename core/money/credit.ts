@@ -1,5 +1,6 @@
 import { LINE_KINDS, type LineKind, type MoneyRules, type SheetTotals, type TaxTotal } from './line.ts';
 import { type Money, money, scale } from './money.ts';
+import { NOTHING_ADDED } from './shop-rules.ts';
 import { reckonSheet } from './totals.ts';
 
 /** A line of an issued paper of which something is or was credited; quantities in thousandths. */
@@ -49,7 +50,7 @@ export function reckonCredit(lines: readonly CreditedLine[], rules: MoneyRules, 
         given: false,
       }));
     const jobs = [{ id: 'credit', lines: sheetLines, given: false }];
-    return reckonSheet({ jobs, discounts: [], exempt }, { ...rules, supplies: { mode: 'itemise' } });
+    return reckonSheet({ jobs, discounts: [], exempt }, { ...rules, ...NOTHING_ADDED });
   };
   const before = upTo((line) => line.creditedBefore);
   const after = upTo((line) => line.creditedBefore + line.creditNow);
@@ -82,6 +83,7 @@ function less(after: SheetTotals, before: SheetTotals, credited: ReadonlyMap<str
     byKind: kindsLess(after, before),
     labourHours: hours.reduce((all, each) => all + each, 0),
     supplies: money(0),
+    wasteFee: money(0),
     discount: money(0),
     taxes: taxesLess(after.taxes, before.taxes),
     net,

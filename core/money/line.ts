@@ -42,6 +42,17 @@ export type SuppliesRule =
   | { readonly mode: 'itemise' }
   | { readonly mode: 'percent'; readonly bp: number; readonly cap: Money | null; readonly floor: Money | null };
 
+/**
+ * A fee once an order for getting rid of waste, of kind fee for its taxes. It stands where a job is charged and, at the
+ * shop's choice, only where a charged job holds a part or a fluid. Whether it may be charged is local law.
+ */
+export interface WasteFee {
+  readonly amount: Money;
+  /** As sheet and papers call it. */
+  readonly words: string;
+  readonly when: 'charged' | 'part-or-fluid';
+}
+
 /** A discount over the sheet, spread by value before tax over the lines that it names. */
 export interface SheetDiscount {
   readonly on: 'labour' | 'parts' | 'all';
@@ -56,6 +67,8 @@ export interface MoneyRules {
   /** Where tax is rounded. */
   readonly taxRounding: 'document' | 'line';
   readonly supplies: SuppliesRule;
+  /** null or left out (papers from before it was there): none. */
+  readonly wasteFee?: WasteFee | null | undefined;
 }
 
 export interface Sheet {
@@ -97,12 +110,14 @@ export interface SheetTotals {
   readonly lines: readonly LineTotal[];
   /** By job id: what the job comes to before sheet discounts, in the sheet's prices (net or tax-inclusive). */
   readonly jobs: ReadonlyMap<string, Money>;
-  /** By kind of line, after line discounts, before sheet discounts. Supplies worked by rule are in `supplies`. */
+  /** By kind of line, after line discounts, before sheet discounts. What rules add is in `supplies` and `wasteFee`. */
   readonly byKind: Readonly<Record<LineKind, Money>>;
   /** Hours charged, in thousandths. */
   readonly labourHours: number;
   /** The supplies line that the rule adds, 0 if none. Bears the taxes of kind supplies. */
   readonly supplies: Money;
+  /** The fee for waste that the rule adds, 0 if none. Bears the taxes of kind fee. */
+  readonly wasteFee: Money;
   readonly discount: Money;
   readonly taxes: readonly TaxTotal[];
   readonly net: Money;

@@ -1,4 +1,4 @@
-import type { LineKind, MoneyRules, SuppliesRule, Tax } from './line.ts';
+import type { LineKind, MoneyRules, SuppliesRule, Tax, WasteFee } from './line.ts';
 import { money } from './money.ts';
 
 /** The shop's settings, as far as sums go. Rates in millionths, shares in basis points, sums in minor units. */
@@ -9,10 +9,18 @@ export interface MoneySettings {
   readonly supplies:
     | { readonly mode: 'itemise' }
     | { readonly mode: 'percent'; readonly bp: number; readonly cap: number | null; readonly floor: number | null };
+  /** null or left out: none. */
+  readonly wasteFee?:
+    | { readonly amount: number; readonly words: string; readonly when: WasteFee['when'] }
+    | null
+    | undefined;
 }
 
-/** The shop's money rules, as the totals take them. */
-export function rulesOf(settings: MoneySettings): MoneyRules {
+/** For sheets to which no rule adds anything: credits, a fee by itself. */
+export const NOTHING_ADDED = { supplies: { mode: 'itemise' }, wasteFee: null } as const;
+
+/** The shop's money rules, as the totals take them. Over the counter nothing is worked on, so no waste is made. */
+export function rulesOf(settings: MoneySettings, counterSale = false): MoneyRules {
   const taxes: Partial<Record<LineKind, Tax[]>> = {};
   for (const { id, name, ratePpm, kinds } of settings.taxes) {
     for (const kind of kinds) {
@@ -21,7 +29,15 @@ export function rulesOf(settings: MoneySettings): MoneyRules {
       taxes[kind] = all;
     }
   }
-  return { taxes, prices: settings.prices, taxRounding: settings.taxRounding, supplies: suppliesOf(settings.supplies) };
+  const { prices, taxRounding, wasteFee } = settings;
+  return {
+    taxes,
+    prices,
+    taxRounding,
+    supplies: suppliesOf(settings.supplies),
+    wasteFee:
+      !wasteFee || counterSale ? null : { amount: money(wasteFee.amount), words: wasteFee.words, when: wasteFee.when },
+  };
 }
 
 function suppliesOf(rule: MoneySettings['supplies']): SuppliesRule {

@@ -5,9 +5,10 @@ import { type Money, money, sum, ZERO } from './money.ts';
 import { startSteps } from './reckoning.ts';
 import { suppliesOf } from './supplies.ts';
 import { taxesOf } from './tax.ts';
+import { wasteFeeOf } from './waste-fee.ts';
 
 /**
- * The one reckoning of a sheet: lines, fixed prices, supplies, discounts, taxes, in that order, in minor units.
+ * The one reckoning of a sheet: lines, fixed prices, supplies, the fee for waste, discounts, taxes, in that order, in minor units.
  * It depends on the lines and their places only. An exempt customer bears no tax and the prices stand as typed.
  * Throws RangeError when a quantity or price is not a whole number, or a sum leaves the safe range.
  */
@@ -15,7 +16,9 @@ export function reckonSheet(sheet: Sheet, rules: MoneyRules): SheetTotals {
   const steps = startSteps();
   const typed = bearersOf(sheet, steps);
   const supplies = suppliesOf(rules.supplies, typed, steps);
-  const bearers = supplies === 0 ? typed : [...typed, suppliesBearer(supplies)];
+  const jobs = jobSums(sheet, typed);
+  const wasteFee = wasteFeeOf(rules.wasteFee, sheet, jobs, steps);
+  const bearers = [...typed, ...byRule('supplies', supplies), ...byRule('fee', wasteFee)];
   const shares = discountShares(sheet.discounts, bearers, steps);
   const bases = bearers.map((bearer, at) => money(bearer.value - (shares[at] ?? 0)));
   const taxed = bearers.map(({ kind }, at) => ({
@@ -37,10 +40,11 @@ export function reckonSheet(sheet: Sheet, rules: MoneyRules): SheetTotals {
     lines: bearers.flatMap((bearer, at) =>
       lineTotal(bearer, shares[at] ?? ZERO, bases[at] ?? ZERO, byLine[at] ?? ZERO),
     ),
-    jobs: jobSums(sheet, typed),
+    jobs,
     byKind: kindSums(typed),
     labourHours: typed.reduce((hours, bearer) => hours + bearer.hours, 0),
     supplies,
+    wasteFee,
     discount: sum(shares),
     taxes,
     net,
@@ -50,8 +54,9 @@ export function reckonSheet(sheet: Sheet, rules: MoneyRules): SheetTotals {
   };
 }
 
-function suppliesBearer(value: Money): Bearer {
-  return { lineId: null, jobId: null, kind: 'supplies', amount: value, value, hours: 0, inFixedPrice: false };
+/** What a rule adds to the sheet: it stands on no line and in no job. */
+function byRule(kind: LineKind, value: Money): Bearer[] {
+  return value === 0 ? [] : [{ lineId: null, jobId: null, kind, amount: value, value, hours: 0, inFixedPrice: false }];
 }
 
 function lineTotal(bearer: Bearer, discountShare: Money, base: Money, tax: Money): LineTotal[] {

@@ -116,6 +116,8 @@ export interface PaperSums {
     /** Hours charged in thousandths, for labour; null else. */
     readonly hours: number | null;
     readonly amount: number;
+    /** What a rule of the shop adds under a name of its own; left out for the kind's usual one. */
+    readonly words?: string;
   }[];
   /** Discounts over the sheet, as positive amounts; printed as taken off. */
   readonly discounts: readonly { readonly words: string; readonly amount: number }[];

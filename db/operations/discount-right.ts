@@ -6,7 +6,7 @@ import type { LineKind, Reduction, SheetDiscount } from '../../core/money/line.t
 import { money, scale, sum } from '../../core/money/money.ts';
 import type { Context } from '../context.ts';
 import { type Loaded, loadOrder } from '../order/load.ts';
-import { chargedQuantity, type Reckoned, reckonOrder } from '../order/reckon.ts';
+import { type Reckoned, reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 import { held } from '../refusal.ts';
 import type { LineRow } from '../tables.ts';
@@ -26,7 +26,7 @@ function ofLine(loaded: Loaded, reckoned: Reckoned, line: LineRow) {
   const share = total?.discountShare ?? 0;
   if (!job || job.given === 1 || job.kind !== 'charged' || line.given === 1) return { full: 0, own: 0, share };
   if (job.fixed_price !== null) return { full: (total?.base ?? 0) + share, own: 0, share };
-  const full = scale(chargedQuantity(line, reckoned.onSheet, loaded.entries), line.unit_price, 1000);
+  const full = scale(reckoned.charged(line), line.unit_price, 1000);
   const own = line.discount === null ? 0 : reduction(JSON.parse(line.discount) as Reduction, full);
   return { full, own, share };
 }
@@ -49,7 +49,7 @@ export async function sheetDiscountFits(context: Context, orderId: string, on: S
     .filter((line) => reckoned.onSheet.has(line.job_id) && NAMED[on](line.kind))
     .map((line) => ofLine(loaded, reckoned, line));
   const own = sum(rows.map((row) => row.own));
-  // Over the whole sheet, what no line carries (supplies by rule) bears its part too.
+  // Over the whole sheet, what no line carries (supplies and the fee for waste) bears its part too.
   const prices = money((settings.prices === 'inclusive' ? totals.gross : totals.net) + totals.discount);
   const [full, shares] =
     on === 'all'

@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { atTheDoor } from '../../core/contract/desk.ts';
 import { money } from '../../core/money/money.ts';
-import { rulesOf } from '../../core/money/shop-rules.ts';
+import { NOTHING_ADDED, rulesOf } from '../../core/money/shop-rules.ts';
 import { reckonSheet } from '../../core/money/totals.ts';
 import { storageDays } from '../../core/order/storage.ts';
 import { civilDateOf } from '../../core/time/instant.ts';
@@ -77,8 +77,7 @@ export const keysAndStorageHandlers: Handlers = {
         discounts: [],
         exempt: payer.tax_exempt !== '',
       },
-      // Nothing is added to a fee: supplies follow labour.
-      { ...rulesOf(settings), supplies: { mode: 'itemise' } },
+      { ...rulesOf(settings), ...NOTHING_ADDED },
     );
     return { ...common, firstCharged, days, net: totals.net, tax: totals.tax, gross: totals.gross };
   },

@@ -186,7 +186,7 @@ export const paperHandlers: Handlers = {
         })),
       };
     });
-    const sums = paperSums(totals, '', kept.rules.prices, loaded.customer.tax_exempt);
+    const sums = paperSums(totals, '', kept.rules.prices, loaded.customer.tax_exempt, '');
     const document = creditPaper(context, settings, loaded, {
       number,
       corrects: { number: invoice.number, date: invoice.issued_on },

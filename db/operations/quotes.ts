@@ -42,6 +42,7 @@ export const quoteHandlers: Handlers = {
             })),
           })),
           supplies: totals.supplies,
+          wasteFee: totals.wasteFee,
           discount: totals.discount,
           tax: paper.tax,
           gross: paper.gross,

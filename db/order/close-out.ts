@@ -10,7 +10,7 @@ import type { JobRow, LineRow } from '../tables.ts';
 import { billOf, onNoLine, stopsOfOrder } from './facts.ts';
 import { type Loaded, loadOrder } from './load.ts';
 import { type Quoted, quotedOf } from './quoted.ts';
-import { balanceOf, chargedQuantity, countedMinutes, letterOf, type Reckoned, reckonOrder } from './reckon.ts';
+import { balanceOf, countedMinutes, letterOf, type Reckoned, reckonOrder } from './reckon.ts';
 
 type CloseOut = OutputOf<'closeOut.get'>;
 type Hours = CloseOut['hours'];
@@ -73,7 +73,6 @@ function jobOf(
   const labour = lines.filter((line) => line.kind === 'labour');
   const amounts = new Map(reckoned.totals.lines.map((line) => [line.lineId, line.amount]));
   const before = quoted.ofJob(job.id);
-  const charged = (line: LineRow) => chargedQuantity(line, reckoned.onSheet, loaded.entries);
   const quotedHours = before === null ? null : sumOf(labour.map((line) => before.lines.get(line.id)?.quantity ?? 0));
   return {
     id: job.id,
@@ -87,7 +86,7 @@ function jobOf(
     charge: seen(reckoned.totals.jobs.get(job.id)),
     hours: {
       quoted: quotedHours,
-      charged: sumOf(labour.map(charged)),
+      charged: sumOf(labour.map(reckoned.charged)),
       clocked: hoursX1000(countedMinutes(loaded.entries, job.id)),
       people: peopleOn(loaded, job.id, labour, quotedHours),
     },
@@ -103,7 +102,7 @@ function jobOf(
         quoted: was ? { quantity: was.quantity, total: seen(was.amount) } : null,
         used: used === null ? null : { quantity: used },
         charge: {
-          quantity: charged(line),
+          quantity: reckoned.charged(line),
           total: seen(amounts.get(line.id)),
           given: line.given === 1 || job.given === 1 || job.kind !== 'charged',
         },

@@ -126,6 +126,7 @@ export function paperSums(
   discountWords: string,
   prices: 'exclusive' | 'inclusive',
   exempt: string,
+  wasteWords: string,
 ): PaperSums {
   const kinds = totals.byKind;
   const rows = [
@@ -134,6 +135,7 @@ export function paperSums(
     { kind: 'outside' as const, hours: null, amount: kinds.outside as number },
     { kind: 'supplies' as const, hours: null, amount: kinds.supplies + totals.supplies },
     { kind: 'fees' as const, hours: null, amount: kinds.fee as number },
+    { kind: 'fees' as const, hours: null, amount: totals.wasteFee as number, words: wasteWords },
     { kind: 'core' as const, hours: null, amount: kinds.core as number },
   ];
   return {
@@ -224,6 +226,7 @@ function shared(settings: Settings, loaded: Loaded, reckoned: Reckoned) {
         .join(', '),
       settings.prices,
       (loaded.payer ?? loaded.customer).tax_exempt,
+      reckoned.rules.wasteFee?.words ?? '',
     ),
     yes: yesList(loaded, settings.zone),
     declined: declinedList(loaded, reckoned, settings.zone),

@@ -1,5 +1,6 @@
 import type { Context } from '../context.ts';
 import { notFound } from '../refusal.ts';
+import type { KeptSheet } from './issue.ts';
 import { carsWithReadings, peopleOfOrders } from './load-people.ts';
 import { byOrder, eachOf, padded } from './load-rows.ts';
 
@@ -160,6 +161,13 @@ async function loadSome(context: Context, ids: readonly string[]) {
     .orderBy('issued_at')
     .orderBy('id')
     .execute();
+  const invoices = await tx
+    .selectFrom('paper')
+    .select(['work_order_id', 'sheet'])
+    .where('work_order_id', 'in', ids)
+    .where('kind', '=', 'invoice')
+    .execute();
+  const sheets = new Map(invoices.map((row) => [row.work_order_id, JSON.parse(row.sheet) as KeptSheet]));
   const sent = await eachOf(
     papers.map((paper) => paper.id),
     (some) => tx.selectFrom('paper_sent').selectAll().where('paper_id', 'in', some).execute(),
@@ -235,6 +243,8 @@ async function loadSome(context: Context, ids: readonly string[]) {
       toldAt: at.told(id).at(-1)?.at ?? null,
       payments: at.payments(id),
       papers: at.papers(id),
+      /** What its invoice was reckoned from; null while there is none. */
+      invoiced: sheets.get(id) ?? null,
       sent: at.sent(id),
       booking: booking ?? null,
       /** Where it has no other place, the one that it did not come to. */

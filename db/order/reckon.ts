@@ -26,7 +26,7 @@ export function countedMinutes(entries: Loaded['entries'], jobId: string, person
 }
 
 /** Hours or pieces that a line charges, thousandths: as typed; book less overlap while the named job is done too; or clocked, to the tenth. */
-export function chargedQuantity(line: LineRow, onSheet: ReadonlySet<string>, entries: Loaded['entries']): number {
+function chargedQuantity(line: LineRow, onSheet: ReadonlySet<string>, entries: Loaded['entries']): number {
   if (line.kind !== 'labour' || line.billing === 'typed') return line.quantity;
   if (line.billing === 'clocked') return Math.round((countedMinutes(entries, line.job_id) * 10) / 60) * 100;
   const shared =
@@ -72,13 +72,21 @@ function yesOfAnother(loaded: Loaded): ReadonlySet<string> {
   return new Set(unfit.map((job) => job.id));
 }
 
-/** The sheet of an order, its totals, and the yes against it. Declined and offered jobs stand outside the sum. */
+/**
+ * The sheet of an order, its totals, and the yes against it. Declined and offered jobs stand outside the sum. Once its
+ * invoice is out, the sheet is the one that the invoice was reckoned from, by the rules of that day: no setting that is
+ * changed afterwards moves it.
+ */
 export function reckonOrder(loaded: Loaded, settings: Settings) {
   const answers = new Map(loaded.decided.map((row) => [row.job_id, row.answer]));
+  const { invoiced } = loaded;
+  const billed = invoiced === null ? null : new Set(invoiced.sheet.jobs.map((job) => job.id));
   const out = (job: JobRow) =>
-    answers.get(job.id) === 'no' ||
-    answers.get(job.id) === 'later' ||
-    (job.offered === 1 && answers.get(job.id) !== 'yes');
+    billed === null
+      ? answers.get(job.id) === 'no' ||
+        answers.get(job.id) === 'later' ||
+        (job.offered === 1 && answers.get(job.id) !== 'yes')
+      : !billed.has(job.id);
   const inSum = loaded.jobs.filter((job) => !out(job));
   const onSheet = new Set(inSum.map((job) => job.id));
   const sheetOf = (jobs: readonly JobRow[]): Sheet => ({
@@ -90,8 +98,8 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
     })),
     exempt: (loaded.payer ?? loaded.customer).tax_exempt !== '',
   });
-  const rules = rulesOf(settings);
-  const sheet = sheetOf(inSum);
+  const rules = invoiced?.rules ?? rulesOf(settings, loaded.order.counter_sale === 1);
+  const sheet = invoiced?.sheet ?? sheetOf(inSum);
   const totals = reckonSheet(sheet, rules);
   const unfit = yesOfAnother(loaded);
   const decisions = loaded.decisions.map((decision) => ({
@@ -118,7 +126,24 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
       reckonSheet({ ...sheetOf([job]), discounts: [] }, rules).jobs.get(job.id) ?? money(0),
     ]),
   );
-  return { sheet, rules, totals, decisions, rule, yes, overMaximum, inSum, asideJobs, aside, answers, onSheet };
+  const billedLines = new Map(sheet.jobs.flatMap((job) => job.lines.map((line) => [line.id, line.quantity] as const)));
+  /** Hours or pieces that a line charges, thousandths. */
+  const charged = (line: LineRow) => billedLines.get(line.id) ?? chargedQuantity(line, onSheet, loaded.entries);
+  return {
+    sheet,
+    rules,
+    totals,
+    charged,
+    decisions,
+    rule,
+    yes,
+    overMaximum,
+    inSum,
+    asideJobs,
+    aside,
+    answers,
+    onSheet,
+  };
 }
 
 export type Reckoned = ReturnType<typeof reckonOrder>;

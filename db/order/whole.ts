@@ -9,7 +9,7 @@ import { declinedOfCar } from './declined.ts';
 import { nextOf, stopsOfOrder } from './facts.ts';
 import { findingFieldsOf } from './findings.ts';
 import { type Loaded, loadOrder } from './load.ts';
-import { balanceOf, chargedQuantity, countedMinutes, letterOf, type Reckoned, reckonOrder } from './reckon.ts';
+import { balanceOf, countedMinutes, letterOf, type Reckoned, reckonOrder } from './reckon.ts';
 import { stepsOf } from './steps.ts';
 
 type Whole = OutputOf<'order.get'>;
@@ -95,6 +95,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
       outside: totals.byKind.outside,
       supplies: totals.supplies + totals.byKind.supplies,
       fees: totals.byKind.fee,
+      wasteFee: { words: reckoned.rules.wasteFee?.words ?? '', amount: totals.wasteFee },
       core: totals.byKind.core,
       discount: totals.discount,
       taxes: totals.taxes.map((row) => ({
@@ -284,7 +285,7 @@ function jobsOf(context: Context, loaded: Loaded, reckoned: Reckoned): Whole['jo
         condition: line.condition,
         quantity: line.quantity,
         unit: line.unit,
-        charged: chargedQuantity(line, reckoned.onSheet, loaded.entries),
+        charged: reckoned.charged(line),
         unitPrice: seen(line.unit_price),
         discount: line.discount === null ? null : (JSON.parse(line.discount) as LineInput['discount']),
         billing: line.billing,

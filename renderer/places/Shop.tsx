@@ -7,6 +7,7 @@ import type { PlaceProps } from './index.ts';
 import { Bays } from './shop/Bays.tsx';
 import { CheckLists } from './shop/CheckLists.tsx';
 import { Copies } from './shop/Copies.tsx';
+import { Fees } from './shop/Fees.tsx';
 import { Garage } from './shop/Garage.tsx';
 import { Machine, Program } from './shop/Machine.tsx';
 import { Numbers } from './shop/Numbers.tsx';
@@ -24,6 +25,7 @@ interface ShopPart {
   readonly name:
     | 'garage'
     | 'tax'
+    | 'fees'
     | 'in'
     | 'rates'
     | 'people'
@@ -45,6 +47,7 @@ interface ShopPart {
 const PAGES: readonly ShopPart[] = [
   { name: 'garage', page: Garage },
   { name: 'tax', page: Taxes },
+  { name: 'fees', page: Fees },
   { name: 'rates', page: Rates },
   { name: 'people', page: People },
   { name: 'bays', page: Bays },

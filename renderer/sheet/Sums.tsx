@@ -27,6 +27,7 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
     [t('sheet.sumOutside'), sums.outside, ofKinds('outside')],
     [t('sheet.sumSupplies'), sums.supplies, byRule('supplies')],
     [t('sheet.sumFees'), sums.fees, ofKinds('fee')],
+    [sums.wasteFee.words, sums.wasteFee.amount, byRule('waste-fee')],
     [t('sheet.sumCore'), sums.core, ofKinds('core')],
     [t('sheet.sumDiscount'), -Math.abs(sums.discount), byRule('sheet-discount')],
   ];

@@ -27,6 +27,7 @@ import { quote } from './en/quote.ts';
 import { reckoning } from './en/reckoning.ts';
 import { release } from './en/release.ts';
 import { reminders } from './en/reminders.ts';
+import { rules } from './en/rules.ts';
 import { sheet } from './en/sheet.ts';
 import { shop } from './en/shop.ts';
 import { start } from './en/start.ts';
@@ -65,6 +66,7 @@ export const en = {
   plan,
   quote,
   reckoning,
+  rules,
   release,
   reminders,
   sheet,

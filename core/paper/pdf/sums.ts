@@ -17,7 +17,7 @@ export function sumsBlock(setting: Setting<Priced>): Block {
   const rows: Block[] = [];
   const row = (label: string, minor: number): void => void rows.push(sumRow(setting, label, amount(minor), 'body'));
   for (const one of sums.rows) {
-    const label = w.sum[one.kind];
+    const label = one.words ?? w.sum[one.kind];
     row(one.hours === null ? label : `${label}, ${w.hours(setting.quantity(one.hours))}`, one.amount);
   }
   for (const one of sums.discounts) row(one.words === '' ? w.discount : one.words, -one.amount);

@@ -1,5 +1,5 @@
 import { MoneyText } from '../../parts/MoneyText.tsx';
-import { useWriting } from '../../state/shop.ts';
+import { useShop, useWriting } from '../../state/shop.ts';
 import { amountText, rateText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { moreText } from './MovedLines.tsx';
@@ -10,6 +10,7 @@ import type { ReckonedHere } from './reckon-here.ts';
 export function WouldStand({ here, since }: { readonly here: ReckonedHere; readonly since: Quote | null }) {
   const writing = useWriting();
   const { whole } = here;
+  const waste = useShop()?.settings?.wasteFee?.words ?? t('sheet.sumFees');
   const tax = whole.taxes[0];
   const taxWords =
     whole.taxes.length === 1 && tax !== undefined
@@ -17,6 +18,7 @@ export function WouldStand({ here, since }: { readonly here: ReckonedHere; reado
       : t('decision.taxes');
   const rows = [
     { words: t('sheet.sumSupplies'), now: whole.supplies, was: since?.supplies ?? null },
+    { words: waste, now: whole.wasteFee, was: since?.wasteFee ?? null },
     { words: t('sheet.sumDiscount'), now: -whole.discount, was: since === null ? null : -since.discount },
     { words: taxWords, now: whole.tax, was: since?.tax ?? null },
   ].filter((row) => row.now !== 0 || (row.was ?? 0) !== 0);

@@ -34,7 +34,7 @@ export function reckonHere(order: Order, settings: MoneySettings, answerOf: Answ
     return answer !== 'no' && answer !== 'later' && (!job.offered || answer === 'yes');
   });
   const onSheet = new Set(inSum.map((job) => job.id));
-  const rules = rulesOf(settings);
+  const rules = rulesOf(settings, order.counterSale);
   const sheetOf = (jobs: readonly Job[]): Sheet => ({
     jobs: jobs.map((job) => sheetJob(job, onSheet)),
     discounts: order.discounts.map(({ on, reduction, words }) => ({ on, words, reduction: asMoney(reduction) })),

@@ -4,6 +4,7 @@ export const shop = {
   pages: 'Pages of Shop',
   'page-garage': 'The garage',
   'page-tax': 'Money and tax',
+  'page-fees': 'Fees and old units',
   'page-rates': 'Labour rates',
   'page-people': 'People and codes',
   'page-bays': 'Bays and hours',

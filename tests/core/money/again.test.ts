@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type CreditedLine, creditedBase, reckonCredit } from '../../../core/money/credit.ts';
 import type { LineKind, MoneyRules, Reduction, Sheet } from '../../../core/money/line.ts';
 import { money, sum } from '../../../core/money/money.ts';
+import { NOTHING_ADDED } from '../../../core/money/shop-rules.ts';
 import { reckonSheet } from '../../../core/money/totals.ts';
 import { anyRules, anySheet } from './sheets.ts';
 
@@ -37,11 +38,12 @@ interface Bears {
   readonly kind: LineKind;
   readonly value: Decimal;
   readonly fixed: boolean;
+  readonly job: number;
 }
 
 /** The sheet added again with decimal.js from its lines alone, for sheets without fixed prices over worthless lines. */
 function addAgain(sheet: Sheet, rules: MoneyRules) {
-  const bears: Bears[] = sheet.jobs.flatMap((job) => {
+  const bears: Bears[] = sheet.jobs.flatMap((job, place) => {
     const amounts = job.lines.map((line) => {
       if (job.given || line.given) return new Decimal(0);
       const full = whole(new Decimal(line.quantity).times(line.unitPrice).div(1000));
@@ -50,7 +52,7 @@ function addAgain(sheet: Sheet, rules: MoneyRules) {
     const fixed = job.fixedPrice !== undefined && !job.given;
     const weights = amounts.map((one) => Decimal.max(0, one));
     const values = fixed ? share(new Decimal(job.fixedPrice ?? 0), weights) : amounts;
-    return job.lines.map(({ kind }, at) => ({ kind, value: values[at] ?? new Decimal(0), fixed }));
+    return job.lines.map(({ kind }, at) => ({ kind, value: values[at] ?? new Decimal(0), fixed, job: place }));
   });
   const rule = rules.supplies;
   let supplies = new Decimal(0);
@@ -61,7 +63,9 @@ function addAgain(sheet: Sheet, rules: MoneyRules) {
       if (rule.cap !== null) supplies = Decimal.min(supplies, rule.cap);
     }
   }
-  if (!supplies.isZero()) bears.push({ kind: 'supplies', value: supplies, fixed: false });
+  if (!supplies.isZero()) bears.push({ kind: 'supplies', value: supplies, fixed: false, job: -1 });
+  const wasteFee = wasteAgain(sheet, rules, bears);
+  if (!wasteFee.isZero()) bears.push({ kind: 'fee', value: wasteFee, fixed: false, job: -1 });
 
   let left = bears.map((one) => one.value);
   for (const { on, reduction } of sheet.discounts) {
@@ -74,7 +78,19 @@ function addAgain(sheet: Sheet, rules: MoneyRules) {
     left = left.map((one, at) => one.minus(off[at] ?? 0));
   }
   const prices = add(left);
-  return { bears, left, supplies, prices, tax: sheet.exempt ? new Decimal(0) : taxOf(bears, left, rules) };
+  return { bears, left, supplies, wasteFee, prices, tax: sheet.exempt ? new Decimal(0) : taxOf(bears, left, rules) };
+}
+
+/** Once, where a job that is not given brings something, and (the shop's choice) where such a job holds a part or fluid. */
+function wasteAgain(sheet: Sheet, rules: MoneyRules, bears: readonly Bears[]): Decimal {
+  const rule = rules.wasteFee;
+  if (rule === undefined || rule === null) return new Decimal(0);
+  const holds = sheet.jobs.some((job, place) => {
+    const brings = add(bears.filter((one) => one.job === place).map((one) => one.value));
+    const goods = job.lines.filter((one) => ['part', 'fluid'].includes(one.kind) && one.quantity > 0 && !one.given);
+    return !job.given && brings.greaterThan(0) && (rule.when === 'charged' || goods.length > 0);
+  });
+  return new Decimal(holds ? rule.amount : 0);
 }
 
 function taxOf(bears: readonly Bears[], left: readonly Decimal[], rules: MoneyRules): Decimal {
@@ -129,6 +145,7 @@ describe('the sheet added again with decimal.js, from its lines alone', () => {
         const again = addAgain(sheet, rules);
         const inclusive = rules.prices === 'inclusive';
         expect(totals.supplies).toBe(again.supplies.toNumber());
+        expect(totals.wasteFee).toBe(again.wasteFee.toNumber());
         expect(totals.lines.map(({ base }) => base)).toEqual(
           again.left.slice(0, totals.lines.length).map((one) => one.toNumber() + 0),
         );
@@ -235,7 +252,7 @@ describe('a paper credited bit by bit', () => {
   test('the whole paper at once: its tax is the tax of the paper', () => {
     fc.assert(
       fc.property(anySheet, anyRules, (sheet, rules) => {
-        const plain = { ...rules, supplies: { mode: 'itemise' as const } };
+        const plain = { ...rules, ...NOTHING_ADDED };
         // A fixed price without a labour line stands on no line: nothing of it could be credited by line.
         const jobs = sheet.jobs.map((job) => ({ ...job, fixedPrice: undefined }));
         const billed = reckonSheet({ ...sheet, jobs }, plain);

@@ -14,7 +14,7 @@ describe('any sheet', () => {
         const jobs = sum(totals.jobs.values());
         expect(sum(Object.values(totals.byKind))).toBe(jobs);
         const prices = rules.prices === 'inclusive' ? totals.gross : totals.net;
-        expect(jobs + totals.supplies - totals.discount).toBe(prices);
+        expect(jobs + totals.supplies + totals.wasteFee - totals.discount).toBe(prices);
         expect(totals.net + totals.tax).toBe(totals.gross);
         expect(sum(totals.taxes.map(({ amount }) => amount))).toBe(totals.tax);
         expect(totals.lines.map(({ lineId }) => lineId)).toEqual(
@@ -74,6 +74,7 @@ function figures({
   tax: all,
   gross,
   supplies,
+  wasteFee,
   discount,
   labourHours,
   byKind,
@@ -87,7 +88,7 @@ function figures({
     discountShare,
     own,
   }));
-  return { net, all, gross, supplies, discount, labourHours, byKind, taxes, sums };
+  return { net, all, gross, supplies, wasteFee, discount, labourHours, byKind, taxes, sums };
 }
 
 function shuffled<T>(items: readonly T[], dice: fc.Stream<number>): T[] {

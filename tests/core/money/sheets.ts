@@ -104,4 +104,11 @@ export const anyRules: fc.Arbitrary<MoneyRules> = fc.record({
       floor: fc.option(amount(0, 1_000)),
     }),
   ),
+  wasteFee: fc.option(
+    fc.record({
+      amount: amount(0, 5_000),
+      words: fc.constant('Waste disposal'),
+      when: fc.constantFrom('charged' as const, 'part-or-fluid' as const),
+    }),
+  ),
 });

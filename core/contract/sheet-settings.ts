@@ -1,0 +1,14 @@
+import { z } from 'zod';
+import { civilDate, needed, price, words } from './scalars.ts';
+
+/** Where a setting touches law: the owner's own value, where it is from, when it was checked. */
+export const lawNote = { source: words(300), checkedOn: civilDate.nullable() };
+
+/** Settings that a sheet is reckoned with. Each has a default under which a shop from before reckons as it did. */
+export const sheetSettings = {
+  /** A fee once an order for getting rid of waste (core/money/waste-fee.ts); null: none. */
+  wasteFee: z
+    .strictObject({ amount: price, words: needed(60), when: z.enum(['charged', 'part-or-fluid']), ...lawNote })
+    .nullable()
+    .default(null),
+};
