@@ -4,7 +4,7 @@ import type { Answer, ShopError } from '../core/contract/errors.ts';
 import { type OperationName, operations } from '../core/contract/index.ts';
 import type { May } from '../core/contract/operation.ts';
 import { instant } from '../core/contract/scalars.ts';
-import type { Context, Who } from './context.ts';
+import type { Context, Settings, Who } from './context.ts';
 import { canonical, sha256 } from './digest.ts';
 import { newId } from './id.ts';
 import { handlers } from './operations/index.ts';
@@ -94,8 +94,7 @@ export async function dispatch(
         warnings: house.warnings,
         settings,
         who,
-        seesPrices: who?.role === 'owner' || who?.role === 'desk',
-        seesCost: who?.role === 'owner',
+        ...sightOf(who, settings),
       };
       if (name === 'care.copy') {
         beside = context;
@@ -139,6 +138,14 @@ export async function dispatch(
   } catch (fault) {
     return { ok: false, error: errorOf(house, fault) };
   }
+}
+
+/** What whoever asks may see, by role and as the owner has set it. */
+function sightOf(who: Who | null, settings: Settings | null): Pick<Context, 'seesPrices' | 'seesCost'> {
+  if (who === null) return { seesPrices: false, seesCost: false };
+  if (who.role === 'owner') return { seesPrices: true, seesCost: true };
+  if (who.role === 'desk') return { seesPrices: true, seesCost: settings?.sees.deskCost ?? false };
+  return { seesPrices: settings?.sees.mechanicPrices ?? false, seesCost: settings?.sees.mechanicCost ?? false };
 }
 
 async function whoCalls(tx: Context['tx'], personId: string | null): Promise<Who | null> {

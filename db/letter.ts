@@ -16,7 +16,14 @@ interface Letter {
 export function letterPdfOf(context: Context, { customer, language, subject, text }: Letter): Promise<Uint8Array> {
   const settings = settingsOf(context);
   const document: LetterDocument = {
-    ...{ practice: context.practice, language, size: settings.paper, date: context.today, writtenAt: context.now },
+    ...{
+      practice: context.practice,
+      language,
+      dateForm: settings.dateForm,
+      size: settings.paper,
+      date: context.today,
+      writtenAt: context.now,
+    },
     garage: {
       ...{ name: settings.name, address: settings.address, phone: settings.phone, email: settings.email },
       ...{ registration: settings.registration, taxNumber: settings.taxNumber },

@@ -13,7 +13,7 @@ type Book = { readonly version: number; readonly content: BookContent };
 function sheetOf(context: Context, { version, content }: Book): Omit<WorkSheetDocument, 'visit' | 'people' | 'steps'> {
   const settings = settingsOf(context);
   return {
-    ...{ practice: context.practice, language: settings.language, size: settings.paper },
+    ...{ practice: context.practice, language: settings.language, dateForm: settings.dateForm, size: settings.paper },
     currency: currencyOf(settings),
     garage: {
       ...{ name: settings.name, address: settings.address, phone: settings.phone, email: settings.email },

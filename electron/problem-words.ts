@@ -28,6 +28,7 @@ const SENTENCES: Readonly<Record<Problem, string>> = {
   'used-for-another': 'was used for another call',
   'owner-needed': 'needs at least one owner',
   'one-usual': 'needs exactly one that is the usual one',
+  'alarm-below-alert': 'has to be further out than the alert',
   'same-name-twice': 'is the name of another one already',
   'same-row-twice': 'stands there twice',
   'row-missing': 'leaves out a row that is there',

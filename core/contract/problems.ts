@@ -53,6 +53,7 @@ export const PROBLEMS = {
   'angle-for-each-hole': [],
   'even-for-pairs': [],
   'rows-make-count': [],
+  'alarm-below-alert': [],
   'needed-for-work': [],
   'needed-for-yes': [],
   needed: [],

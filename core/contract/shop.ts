@@ -17,6 +17,14 @@ import {
   words,
 } from './scalars.ts';
 import { lawNote, sheetSettings } from './sheet-settings.ts';
+import {
+  dateForm,
+  fluidGuards,
+  printedNotices,
+  seesRule,
+  storageTerms,
+  writtenEstimate,
+} from './shop-terms.ts';
 
 export const overrunRule = z.strictObject({
   mode: z.enum(['none', 'pct', 'lesser', 'greater']),
@@ -120,6 +128,26 @@ export const shopSettings = z.strictObject({
   coreDays: z.int().min(1).max(365).default(30),
   planOpens: z.string().regex(/^\d\d:\d\d$/),
   planCloses: z.string().regex(/^\d\d:\d\d$/),
+  sees: seesRule.default({ mechanicPrices: false, deskCost: false, mechanicCost: false }),
+  fluidGuards: fluidGuards.default({ fewestSamples: 4, fewestKm: 1000, alertTenths: 20, alarmTenths: 30 }),
+  /** The shop's usual storage terms, which booking in fills in; null where none are charged. */
+  storage: storageTerms.nullable().default(null),
+  writtenEstimate: writtenEstimate.nullable().default(null),
+  printed: printedNotices.default({ oldParts: '', labourBasis: '', storage: '', testDrive: '' }),
+  dateForm: dateForm.default('language'),
+  /** The unit in which the bench asks for fluid; litres are kept. */
+  volume: z.enum(['L', 'US qt']).default('L'),
+  /** What the warranty leaves out, printed behind it. */
+  warrantyExclusions: words(600).default(''),
+});
+
+/** The next number of each series. */
+const nextNumbers = z.strictObject({
+  order: z.int(),
+  quote: z.int(),
+  invoice: z.int(),
+  creditNote: z.int(),
+  receipt: z.int(),
 });
 
 /** Hours of a person's week, Monday to Sunday, thousandths of an hour. */
@@ -184,6 +212,8 @@ export const shopRoom = {
       people: z.array(person),
       bays: z.array(bay),
       rates: z.array(labourRate),
+      /** null before somebody has signed in. */
+      nextNumbers: nextNumbers.nullable(),
       now: instant,
     }),
   ),

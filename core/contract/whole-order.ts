@@ -201,6 +201,8 @@ export const yesAgainstSheet = z.strictObject({
   ownMaximum: amount.nullable(),
   overMaximum: amount,
   inside: z.boolean(),
+  /** What the yes lacks in writing where the shop wants that above a sum: told, nothing is held by it. */
+  unwritten: z.enum(['no-quote', 'by-word']).nullable(),
 });
 
 export const nextMove = z.strictObject({
@@ -284,7 +286,7 @@ export const wholeOrder = z.strictObject({
   discounts: z.array(z.strictObject({ id, on: z.enum(['labour', 'parts', 'all']), reduction, words: z.string() })),
   /** null without the right to see prices; then `yes.inside` alone tells the bench. */
   sums: sums.nullable(),
-  yes: yesAgainstSheet.partial().required({ inside: true, held: true }),
+  yes: yesAgainstSheet.partial().required({ inside: true, held: true, unwritten: true }),
   decisions: z.array(decision),
   tries: z.array(
     z.strictObject({ id, at: instant, way: z.string(), reached: z.string(), words: z.string(), by: z.string() }),

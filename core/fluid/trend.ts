@@ -19,6 +19,20 @@ export interface TrendRule {
 /** Common practice; labs work on far more samples than one car ever has, so this is a hint with its count. */
 export const USUAL_TREND: TrendRule = { alertSd: 2, alarmSd: 3, sd: 'sample', fewestSamples: 4, fewestKm: 1000 };
 
+/** The rule with the shop's own guards, deviations in tenths. */
+export const trendRule = (guards: {
+  readonly fewestSamples: number;
+  readonly fewestKm: number;
+  readonly alertTenths: number;
+  readonly alarmTenths: number;
+}): TrendRule => ({
+  alertSd: guards.alertTenths / 10,
+  alarmSd: guards.alarmTenths / 10,
+  sd: USUAL_TREND.sd,
+  fewestSamples: guards.fewestSamples,
+  fewestKm: guards.fewestKm,
+});
+
 export interface Trend {
   /** ppm for each 1000 km, in the order of the samples. */
   readonly rates: readonly number[];

@@ -1,3 +1,4 @@
+import type { DateForm } from '../time/date-form.ts';
 import type {
   PaperCar,
   PaperCurrency,
@@ -33,6 +34,8 @@ export interface PaperCommon {
   readonly practice: boolean;
   /** Tag of the words' language. */
   readonly language: 'en' | 'de';
+  /** Absent: as the language writes a date. */
+  readonly dateForm?: DateForm;
   readonly size: 'A4' | 'Letter';
   readonly currency: PaperCurrency;
   readonly garage: PaperGarage;

@@ -1,5 +1,6 @@
 import type { DrawnView } from '../car/outline.ts';
 import type { CarShape } from '../car/outline-shapes.ts';
+import type { DateForm } from '../time/date-form.ts';
 import type { PaperCar, PaperCurrency, PaperGarage, PaperMileage, PaperMoment } from './parts.ts';
 
 /** A mark on the car. `view` null: a side that is not drawn. Places in thousandths of the drawing's width and height. */
@@ -18,6 +19,8 @@ export interface DropOffSlip {
   /** Practice shop: the slip says so. */
   readonly practice: boolean;
   readonly language: 'en' | 'de';
+  /** Absent: as the language writes a date. */
+  readonly dateForm?: DateForm;
   readonly size: 'A4' | 'Letter';
   readonly currency: PaperCurrency;
   readonly garage: PaperGarage;
@@ -55,6 +58,8 @@ export interface DropOffSlip {
   readonly marks: readonly PaperMark[];
   /** Marks that are only words. */
   readonly otherMarks: readonly string[];
+  /** Sentences of the shop and of local law about storage and test drives, as the owner typed them. */
+  readonly notices: readonly string[];
   /** Polylines in thousandths of the pad's width and height. */
   readonly signature: readonly (readonly (readonly [number, number])[])[] | null;
   /** Who took the car in. */

@@ -1,3 +1,4 @@
+import type { DateForm } from '../time/date-form.ts';
 import type { PaperDate, PaperGarage } from './parts.ts';
 
 /** A letter to a customer: no paper with a number, only words. A text that is not there is ''. */
@@ -5,6 +6,8 @@ export interface LetterDocument {
   /** Practice shop: the letter says so. */
   readonly practice: boolean;
   readonly language: 'en' | 'de';
+  /** Absent: as the language writes a date. */
+  readonly dateForm?: DateForm;
   readonly size: 'A4' | 'Letter';
   readonly garage: PaperGarage;
   readonly date: PaperDate;

@@ -1,4 +1,5 @@
 import type { Turn } from '../photo/picture.ts';
+import type { DateForm } from '../time/date-form.ts';
 import type { PaperCar, PaperCurrency, PaperDate, PaperGarage, PaperMoment } from './parts.ts';
 
 /** A photo for a paper. Width and height in pixels as they are stored; `turn` stands it upright. */
@@ -44,6 +45,8 @@ export interface SeenPaper {
   /** Practice shop: the paper says so. */
   readonly practice: boolean;
   readonly language: 'en' | 'de';
+  /** Absent: as the language writes a date. */
+  readonly dateForm?: DateForm;
   readonly size: 'A4' | 'Letter';
   /** For how figures are written. */
   readonly currency: PaperCurrency;
@@ -67,6 +70,8 @@ export interface SeenPaper {
 export interface SampleLabel {
   readonly practice: boolean;
   readonly language: 'en' | 'de';
+  /** Absent: as the language writes a date. */
+  readonly dateForm?: DateForm;
   readonly currency: PaperCurrency;
   readonly garage: string;
   readonly label: string;

@@ -1,5 +1,6 @@
 import type { LineKind } from '../money/line.ts';
 import type { PassedStop, Stop } from '../order/stops.ts';
+import { type DateForm, dateInFigures } from '../time/date-form.ts';
 import type {
   PaperDate,
   PaperDocument,
@@ -93,9 +94,11 @@ export interface PaperWords {
   readonly takenBy: (name: string) => string;
 }
 
-/** The words of a language. */
-export function paperWords(language: PaperDocument['language']): PaperWords {
-  return language === 'de' ? GERMAN : ENGLISH;
+/** The words of a language; dates in figures where the shop writes them so. */
+export function paperWords(language: PaperDocument['language'], form: DateForm = 'language'): PaperWords {
+  const words = language === 'de' ? GERMAN : ENGLISH;
+  if (form === 'language') return words;
+  return { ...words, date: (date, short) => dateInFigures(date, form, short) ?? words.date(date, short) };
 }
 
 /** 'Invoice 1187', as a file or a message calls the paper. */

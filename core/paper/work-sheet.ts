@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { step } from '../contract/procedure.ts';
+import type { DateForm } from '../time/date-form.ts';
 import type { PaperCurrency, PaperGarage, PaperMileage, PaperMoment } from './parts.ts';
 
 export type WorkSheetStep = z.output<typeof step> & {
@@ -17,6 +18,8 @@ export interface WorkSheetDocument {
   /** Practice shop: the sheet says so. */
   readonly practice: boolean;
   readonly language: 'en' | 'de';
+  /** Absent: as the language writes a date. */
+  readonly dateForm?: DateForm;
   readonly size: 'A4' | 'Letter';
   /** How figures are written; there are no sums. */
   readonly currency: PaperCurrency;

@@ -35,6 +35,8 @@ async function slipOf(context: Context, { order, car, customer, booking, payment
   const deposit = deposits.reduce((sum, payment) => sum + payment.amount, 0);
   const slip: DropOffSlip = {
     ...{ practice: context.practice, language: settings.language, size: settings.paper },
+    dateForm: settings.dateForm,
+    notices: [settings.printed.storage, settings.printed.testDrive].filter((text) => text !== ''),
     currency: currencyOf(settings),
     garage: {
       ...{ name: settings.name, address: settings.address, phone: settings.phone, email: settings.email },

@@ -1,6 +1,7 @@
 import { amountText, quantityText, wholeText } from '../../core/paper/figures.ts';
 import { type HistoryVisit, writeHistory } from '../../core/paper/history.ts';
 import { paperWords } from '../../core/paper/words.ts';
+import type { DateForm } from '../../core/time/date-form.ts';
 import { civilDateOf } from '../../core/time/instant.ts';
 import type { Context, Handlers } from '../context.ts';
 import { letterPdfOf } from '../letter.ts';
@@ -14,6 +15,7 @@ import { ownerOf } from '../reminders.ts';
 /** What a history tells, and in which language. */
 interface Telling {
   readonly language: 'en' | 'de';
+  readonly dateForm: DateForm;
   readonly unit: string;
   /** With what each job came to. */
   readonly prices: boolean;
@@ -44,7 +46,7 @@ async function visitOf(context: Context, orderId: string, telling: Telling): Pro
   const mileage = order.mileage_out ?? order.mileage_in;
   const { prices, toOther } = telling;
   const visit: HistoryVisit = {
-    date: paperWords(telling.language).date(on, false),
+    date: paperWords(telling.language, telling.dateForm).date(on, false),
     mileage: mileage === null ? '' : `${wholeText(mileage, currency)} ${telling.unit}`,
     order: order.number,
     invoice: toOther || invoice === undefined ? null : invoice.number,
@@ -73,7 +75,7 @@ async function otherEvents(context: Context, carId: string, telling: Telling): P
   const bare = { order: null, invoice: null, complaint: '', found: [], jobs: [], declined: [], replaced: null };
   const shown = (distance: number | null) =>
     distance === null ? '' : `${wholeText(distance, currency)} ${telling.unit}`;
-  const date = (day: string) => paperWords(telling.language).date(day, false);
+  const date = (day: string) => paperWords(telling.language, telling.dateForm).date(day, false);
   const past = await context.tx.selectFrom('past_visit').selectAll().where('car_id', '=', carId).execute();
   const clocks = await context.tx
     .selectFrom('odometer_reading')
@@ -105,7 +107,13 @@ export const historyHandlers: Handlers = {
     const owner = await ownerOf(context, id);
     const language = owner?.language === 'de' || owner?.language === 'en' ? owner.language : settings.language;
     const toOther = reader === 'later-owner';
-    const telling: Telling = { language, unit: car.unit, prices: prices && !toOther && context.seesPrices, toOther };
+    const telling: Telling = {
+      language,
+      dateForm: settings.dateForm,
+      unit: car.unit,
+      prices: prices && !toOther && context.seesPrices,
+      toOther,
+    };
     const orders = await context.tx
       .selectFrom('work_order')
       .innerJoin('customer', 'customer.id', 'work_order.customer_id')

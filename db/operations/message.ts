@@ -17,7 +17,7 @@ type Language = 'en' | 'de';
 /** How a message writes sums, dates and distances. */
 function writing(settings: Settings, language: Language) {
   const currency = currencyOf(settings);
-  const date = (day: string | null) => (day === null ? '' : paperWords(language).date(day, false));
+  const date = (day: string | null) => (day === null ? '' : paperWords(language, settings.dateForm).date(day, false));
   return {
     sum: (minor: number) => `${amountText(minor, currency)} ${settings.currency}`,
     date,

@@ -1,5 +1,5 @@
 import { metalHistories } from '../../core/fluid/history.ts';
-import { USUAL_TREND } from '../../core/fluid/trend.ts';
+import { trendRule } from '../../core/fluid/trend.ts';
 import { inKilometres } from '../../core/measure/distance.ts';
 import { civilDateOf } from '../../core/time/instant.ts';
 import type { Context, Handlers } from '../context.ts';
@@ -108,6 +108,7 @@ export const sampleHandlers: Handlers = {
   },
   'sample.trend': async ({ id }, context) => {
     const sample = await sampleFound(context, id);
+    const rule = trendRule(settingsOf(context).fluidGuards);
     const history = (await unitHistory(context, sample)).map((row) => ({
       row,
       km: row.distance === null ? null : inKilometres(row.distance, row.distance_unit),
@@ -127,9 +128,10 @@ export const sampleHandlers: Handlers = {
       })),
       metals: metalHistories(
         history.map(({ row, km }) => ({ id: row.id, km, metals: resultOf(row)?.metals ?? null })),
+        rule,
       ).map((metal) => ({ ...metal, points: [...metal.points] })),
-      fewestSamples: USUAL_TREND.fewestSamples,
-      fewestKm: USUAL_TREND.fewestKm,
+      fewestSamples: rule.fewestSamples,
+      fewestKm: rule.fewestKm,
     };
   },
 };

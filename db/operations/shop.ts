@@ -32,6 +32,20 @@ async function peopleOf(context: Context) {
   }));
 }
 
+/** The next number of each series, for whoever has signed in. */
+async function nextNumbers(context: Context) {
+  if (context.who === null || context.settings === null) return null;
+  const rows = await context.tx.selectFrom('number_series').selectAll().execute();
+  const next = (id: Series) => rows.find((row) => row.id === id)?.next ?? 1;
+  return {
+    order: next('order'),
+    quote: next('quote'),
+    invoice: next('invoice'),
+    creditNote: next('credit-note'),
+    receipt: next('receipt'),
+  };
+}
+
 export const shopHandlers: Handlers = {
   'shop.setUp': async (input, context) => {
     if (context.settings) throw new Refusal({ code: 'already-set-up' });
@@ -114,6 +128,7 @@ export const shopHandlers: Handlers = {
       rates: context.seesPrices
         ? rates.map(({ id, name, price, usual }) => ({ id, name, price, usual: usual === 1 }))
         : [],
+      nextNumbers: await nextNumbers(context),
       now: context.now,
     };
   },

@@ -51,6 +51,7 @@ export function commonPaper(
     shape: 1,
     practice: context.practice,
     language: settings.language,
+    dateForm: settings.dateForm,
     size: settings.paper,
     currency: currencyOf(settings),
     garage: {
@@ -230,8 +231,10 @@ function shared(settings: Settings, loaded: Loaded, reckoned: Reckoned) {
     ),
     yes: yesList(loaded, settings.zone),
     declined: declinedList(loaded, reckoned, settings.zone),
-    warranty: settings.warranty,
-    notices: [...settings.notices, ...supplies].filter((text) => text !== ''),
+    warranty: [settings.warranty, settings.warrantyExclusions].filter((text) => text !== '').join(' '),
+    notices: [settings.printed.labourBasis, settings.printed.oldParts, ...settings.notices, ...supplies].filter(
+      (text) => text !== '',
+    ),
   };
 }
 
@@ -254,7 +257,9 @@ export function quotePaper(
     dates: { in: arrived },
     offered: reckoned.asideJobs.filter((job) => job.offered === 1).map((job) => paperJob(job, loaded, reckoned)),
     oldParts: oldPartsSentence(settings, door.oldParts ?? ''),
-    notices: [...rest.notices, ...storageNotice(settings, door)],
+    notices: [...rest.notices, settings.printed.storage, ...storageNotice(settings, door)].filter(
+      (text) => text !== '',
+    ),
   };
 }
 

@@ -50,6 +50,7 @@ function common(context: Context, loaded: Loaded) {
   return {
     practice: paper.practice,
     language: paper.language,
+    ...(paper.dateForm === undefined ? {} : { dateForm: paper.dateForm }),
     size: paper.size,
     currency: paper.currency,
     garage: paper.garage,
@@ -93,10 +94,17 @@ export async function photosPaper(context: Context, orderId: string): Promise<Se
 
 /** What stands on the bottle of a sample. Throws not-found. */
 export async function sampleLabel(context: Context, sample: SampleFound): Promise<SampleLabel> {
-  const { practice, language, currency, garage, car } = common(context, await loadOrder(context, sample.work_order_id));
+  const {
+    practice,
+    language,
+    currency,
+    garage,
+    car,
+    dateForm = 'language',
+  } = common(context, await loadOrder(context, sample.work_order_id));
   const { unit, fluid, distance, mileage } = drawnOf(sample);
   return {
-    ...{ practice, language, currency, garage: garage.name, label: sample.label, car },
+    ...{ practice, language, dateForm, currency, garage: garage.name, label: sample.label, car },
     ...{ unit: unit.name, serial: unit.serial, fluid, distance, mileage },
     distanceUnit: sample.distance_unit,
     drawn: civilDateOf(sample.drawn_at, settingsOf(context).zone),

@@ -11,6 +11,7 @@ import { findingFieldsOf } from './findings.ts';
 import { type Loaded, loadOrder } from './load.ts';
 import { balanceOf, countedMinutes, letterOf, type Reckoned, reckonOrder } from './reckon.ts';
 import { stepsOf } from './steps.ts';
+import { unwrittenOf } from './unwritten.ts';
 
 type Whole = OutputOf<'order.get'>;
 type LineInput = z.output<typeof lineFields>;
@@ -111,6 +112,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
     }),
     yes: {
       inside: yes.inside,
+      unwritten: await unwrittenOf(context, loaded, reckoned),
       held: yes.heldJobs.map((jobId) => {
         const job = loaded.jobs.find((one) => one.id === jobId);
         return { jobId, letter: letterOf(job?.place ?? 0), title: job?.title ?? '' };

@@ -15,10 +15,11 @@ import { People } from './shop/People.tsx';
 import { Pumps } from './shop/Pumps.tsx';
 import { Rates } from './shop/Rates.tsx';
 import { Reminding } from './shop/Reminding.tsx';
+import { Samples } from './shop/Samples.tsx';
 import { ShopHere } from './shop/setting.tsx';
 import { Taxes } from './shop/Taxes.tsx';
+import { TheYes } from './shop/TheYes.tsx';
 import { Wrenches } from './shop/Wrenches.tsx';
-import { YesRule } from './shop/YesRule.tsx';
 import './shop/shop.css';
 
 interface ShopPart {
@@ -32,6 +33,7 @@ interface ShopPart {
     | 'bays'
     | 'wrenches'
     | 'pumps'
+    | 'samples'
     | 'lists'
     | 'reminding'
     | 'yes'
@@ -53,9 +55,10 @@ const PAGES: readonly ShopPart[] = [
   { name: 'bays', page: Bays },
   { name: 'wrenches', page: Wrenches },
   { name: 'pumps', page: Pumps },
+  { name: 'samples', page: Samples },
   { name: 'lists', page: CheckLists },
   { name: 'reminding', page: Reminding },
-  { name: 'yes', page: YesRule },
+  { name: 'yes', page: TheYes },
   { name: 'numbers', page: Numbers },
   { name: 'in', page: lazy(() => import('./import/BringIn.tsx')) },
   { name: 'copies', page: Copies, owner: true },

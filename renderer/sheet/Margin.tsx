@@ -7,6 +7,7 @@ import { listWords } from '../words/list.ts';
 import { t } from '../words/t.ts';
 import { dayText, timeText } from '../words/times.ts';
 import { type Decision, lettersOf, type Order } from './order.ts';
+import { InWriting } from './yes/InWriting.tsx';
 import { useSaidNow } from './yes/said-now.ts';
 
 /** The right margin: every yes as a stamp with the letters that it covers; dashed what waits for one. */
@@ -21,6 +22,10 @@ export function Margin({ order }: { readonly order: Order }) {
       {order.decisions.map((one, i) => (
         <Said key={one.id} order={order} one={one} right={i % 2 === 1} now={now} />
       ))}
+      <InWriting
+        lacks={order.yes.unwritten}
+        letters={order.jobs.filter((job) => job.covered).map((job) => job.letter)}
+      />
       {held.length === 0 ? null : (
         <Waiting stop={order.decisions.length > 0 && !order.yes.inside}>
           {t('sheet.waits', { n: held.length, letters: listWords(held.map((job) => job.letter)) })}

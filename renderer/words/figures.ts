@@ -1,6 +1,7 @@
 import { formatQuantity } from '../../core/measure/quantity.ts';
 import { currencyDigits, formatMoney, parseMoney } from '../../core/money/currency.ts';
 import { money } from '../../core/money/money.ts';
+import type { DateForm } from '../../core/time/date-form.ts';
 
 /** How this shop writes figures and times. */
 export interface Writing {
@@ -10,6 +11,8 @@ export interface Writing {
   /** IANA zone of the shop. */
   readonly zone: string;
   readonly language: string;
+  /** Absent: as the language writes a date. */
+  readonly dateForm?: DateForm;
 }
 
 /** Until the shop is known. */

@@ -1,3 +1,4 @@
+import { dateInFigures } from '../../core/time/date-form.ts';
 import type { Writing } from './figures.ts';
 
 const formats = new Map<string, Intl.DateTimeFormat>();
@@ -17,10 +18,18 @@ export function timeText(at: number, writing: Writing): string {
     .replace(/^0(?=\d:)/, '');
 }
 
+function inFigures(at: number, writing: Writing, short: boolean): string | null {
+  // The Canadian way of writing a date is ISO 8601.
+  const civil = format({ ...writing, language: 'en-CA' }, { year: 'numeric', month: '2-digit', day: '2-digit' });
+  return dateInFigures(civil.format(at), writing.dateForm ?? 'language', short);
+}
+
 /** "17 Nov", with the year where it is not this one. */
 export function dayText(at: number, writing: Writing, now: number): string {
   const year = format(writing, { year: 'numeric' });
   const other = year.format(at) !== year.format(now);
+  const figures = inFigures(at, writing, !other);
+  if (figures !== null) return figures;
   return format(writing, { day: 'numeric', month: 'short', ...(other ? { year: 'numeric' } : {}) }).format(at);
 }
 
@@ -53,6 +62,8 @@ export function nearText(at: number, writing: Writing, now: number): string {
 
 /** A civil date 'YYYY-MM-DD' as "18 Nov 2026". */
 export function civilText(date: string, writing: Writing): string {
+  const figures = dateInFigures(date, writing.dateForm ?? 'language', false);
+  if (figures !== null) return figures;
   return format({ ...writing, zone: 'UTC' }, { day: 'numeric', month: 'short', year: 'numeric' }).format(
     Date.parse(`${date}T00:00Z`),
   );

@@ -50,6 +50,9 @@ function lay(document: DropOffSlip, shaper: Shaper): PaperLayout {
     titleBlock(whole),
     ...factRows(whole).map(([label, said]) => row(whole, label, said)),
     ...markBlocks(whole),
+    ...document.notices.flatMap((notice) =>
+      paragraph(shaper, words(notice), { x: 0, width: whole.width, size: SIZE.body, after: 4 }),
+    ),
     signature(whole),
     ...paragraph(shaper, words(whole.slip.noOrder), { x: 0, width: whole.width, size: SIZE.body }),
   ];

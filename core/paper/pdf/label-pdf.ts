@@ -19,7 +19,7 @@ const SMALL = [9, 8, 7] as const;
 
 /** What stands on the label, line by line; the number on the bottle first. */
 export function labelLines(label: SampleLabel): readonly string[] {
-  const w = paperWords(label.language);
+  const w = paperWords(label.language, label.dateForm);
   const seen = seenWords(label.language);
   const far = (distance: number) => `${wholeText(distance, label.currency)}\u00a0${label.distanceUnit}`;
   const run = [

@@ -16,7 +16,12 @@ const MEASURE = 400;
 /** Lays a letter out. Characters that no font has stand in `shaper.missing` afterwards. */
 function layoutLetter(document: LetterDocument, shaper: Shaper): PaperLayout {
   const [width, height] = PAGE[document.size];
-  const setting = { document, words: paperWords(document.language), shaper, width: width - 2 * MARGIN };
+  const setting = {
+    document,
+    words: paperWords(document.language, document.dateForm),
+    shaper,
+    width: width - 2 * MARGIN,
+  };
   const set = (text: string, style: 'body' | 'bold', size: number, after = 0): readonly Block[] =>
     text === ''
       ? []

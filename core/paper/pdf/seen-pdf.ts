@@ -43,7 +43,7 @@ function layoutSeen(document: SeenPaper, shaper: Shaper): PaperLayout {
   const [width, height] = PAGE[document.size];
   const setting: Setting = {
     document,
-    words: paperWords(document.language),
+    words: paperWords(document.language, document.dateForm),
     seen: seenWords(document.language),
     shaper,
     width: width - 2 * MARGIN,

@@ -30,7 +30,7 @@ export interface Setting<D extends PaperDocument = PaperDocument> {
 }
 
 export function settingOf<D extends PaperDocument>(document: D, shaper: Shaper): Setting<D> {
-  const words = paperWords(document.language);
+  const words = paperWords(document.language, document.dateForm);
   const { currency } = document;
   return {
     document,

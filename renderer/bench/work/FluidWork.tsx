@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import type { InputOf, OutputOf } from '../../../core/contract/index.ts';
+import { convert } from '../../../core/measure/unit.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import type { Job, Order } from '../../sheet/order.ts';
 import { useNow } from '../../state/now.ts';
-import { useWriting } from '../../state/shop.ts';
+import { useShop, useWriting } from '../../state/shop.ts';
 import { tap, tapsOf, useTaps } from '../../state/taps.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { quantityText, type Writing } from '../../words/figures.ts';
@@ -49,7 +50,9 @@ export function FluidWork({ order, job, step, direction, fluid, held }: Props) {
     step: step.n,
     unit: unit.name === '' ? null : unit,
   }).data;
-  const [measure, setMeasure] = useState<string>(LITRES);
+  const volume = useShop()?.settings?.volume ?? LITRES;
+  const [measured, setMeasure] = useState<string | null>(null);
+  const measure = measured ?? volume;
   const [value, setValue] = useState<number | null>(null);
   const pump = pumps.find((one) => one.id === measure);
   const waiting = tapsOf(taps, 'fluid.record').filter(
@@ -71,7 +74,7 @@ export function FluidWork({ order, job, step, direction, fluid, held }: Props) {
     <div className="fluid-work">
       <h3>{t(direction === 'in' ? 'bench.wentIn' : 'bench.cameOut', { what: fluid.what })}</h3>
       <p className="ink-2">
-        {t('bench.bookSays', { quantity: quantityText(fluid.quantity, 'L', writing) })}
+        {t('bench.bookSays', { quantity: bothVolumes(fluid.quantity, volume, writing) })}
         {direction === 'in' && times?.level ? ` ${t('bench.level', { words: times.level })}` : ''}
       </p>
       {direction === 'in' ? (
@@ -144,6 +147,15 @@ function amountWords(row: { entered: Amount; quantity: number; pump: string }, w
   if ('strokes' in row.entered) return t('bench.strokesWere', { n: row.entered.strokes, pump: row.pump, litres });
   const entered = quantityText(row.entered.value, row.entered.in, writing);
   return row.entered.in === LITRES ? entered : `${entered} (${litres})`;
+}
+
+/** Litres, with US quarts before them in a shop that works in quarts. */
+function bothVolumes(litres: number, first: 'L' | 'US qt', writing: Writing): string {
+  const plain = quantityText(litres, 'L', writing);
+  if (first === 'L') return plain;
+  // To a hundredth of a quart, which no dipstick shows.
+  const quarts = Math.round(convert('volume', litres, 'L', 'US qt') / 10) * 10;
+  return `${quantityText(quarts, 'qt', writing)} (${plain})`;
 }
 
 function LastTimes({ rows, onTake }: { readonly rows: readonly Last[]; readonly onTake: (row: Last) => void }) {

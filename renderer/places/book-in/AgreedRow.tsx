@@ -2,7 +2,9 @@ import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { SignaturePad } from '../../parts/SignaturePad.tsx';
 import { Tick } from '../../parts/Tick.tsx';
+import { useShop, useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
+import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import type { Change, Draft, Errors } from './draft.ts';
 import { Pick, Talk } from './Talk.tsx';
@@ -17,6 +19,15 @@ interface Props {
 export function AgreedRow({ draft, change, errors }: Props) {
   const named =
     useAsk('customer.get', draft.customerId === null ? null : { id: draft.customerId }).data?.fields.mayYes ?? [];
+  const usual = useShop()?.settings?.storage ?? null;
+  const writing = useWriting();
+  const tellStorage = (storageTold: boolean) =>
+    change({
+      storageTold,
+      ...(storageTold && usual !== null && draft.storagePerDay === ''
+        ? { storagePerDay: amountText(usual.perDay, writing), storageFree: String(usual.freeWorkingDays) }
+        : {}),
+    });
   const looks = draft.lookUpTo.trim() !== '';
   return (
     <Talk head={t('intake.agreed')}>
@@ -52,10 +63,29 @@ export function AgreedRow({ draft, change, errors }: Props) {
         onChange={(oldParts) => change({ oldParts })}
       />
       <div>
-        <Tick ticked={draft.storageTold} onTick={(storageTold) => change({ storageTold })}>
+        <Tick ticked={draft.storageTold} onTick={tellStorage}>
           {t('intake.storageTold')}
         </Tick>
       </div>
+      {draft.storageTold ? (
+        <div className="side-by-side">
+          <Field
+            label={t('intake.storagePerDay')}
+            value={draft.storagePerDay}
+            onChange={(storagePerDay) => change({ storagePerDay })}
+            inputMode="decimal"
+            error={errors.storagePerDay ?? null}
+            {...(usual === null ? {} : { note: t('intake.storageFromShop') })}
+          />
+          <Field
+            label={t('intake.storageFree')}
+            value={draft.storageFree}
+            onChange={(storageFree) => change({ storageFree })}
+            inputMode="numeric"
+            error={errors.storageFree ?? null}
+          />
+        </div>
+      ) : null}
       <div className="side-by-side">
         <Field
           label={t('intake.look')}

@@ -36,7 +36,7 @@ export function TakeIn({ orderId }: { readonly orderId: string }) {
 function TakingIn({ start }: { readonly start: Order }) {
   const writing = useWriting();
   const [order] = useState(start);
-  const [draft, setDraft] = useState<Draft>(() => draftOfOrder(order));
+  const [draft, setDraft] = useState<Draft>(() => draftOfOrder(order, writing));
   const [tried, setTried] = useState(false);
   const book = useBookIn(order);
   const error = book.stopped?.error ?? null;

@@ -1,10 +1,11 @@
 import type { InputOf, OutputOf } from '../../../core/contract/index.ts';
+import { amountText, type Writing } from '../../words/figures.ts';
 import { type Draft, doorOf, emptyDraft, readMileageText } from './draft.ts';
 
 type Order = OutputOf<'order.get'>;
 
 /** The page as it begins for a car that was booked before and comes now. */
-export function draftOfOrder(order: Order): Draft {
+export function draftOfOrder(order: Order, writing: Writing): Draft {
   const { door, car, customer } = order;
   return {
     ...emptyDraft(car.unit),
@@ -17,12 +18,14 @@ export function draftOfOrder(order: Order): Draft {
       driveLimit: door.testDriveLimit,
     },
     ...{ oldParts: door.oldParts, storageTold: door.storageTold },
+    storagePerDay: amountText(door.storage?.perDay ?? null, writing),
+    storageFree: String(door.storage?.freeWorkingDays ?? ''),
   };
 }
 
-/** Its coming as the shop takes it. What it costs to leave it here was told when it was booked, and stays. */
-export const arrivalOf = (draft: Draft, order: Order): InputOf<'order.arrive'> => ({
+/** Its coming as the shop takes it. */
+export const arrivalOf = (draft: Draft, order: Order, writing: Writing): InputOf<'order.arrive'> => ({
   ...{ id: order.id, revision: order.revision },
   ...{ mileage: readMileageText(draft.mileage), mileageDoubt: draft.doubt },
-  door: { ...doorOf(draft), storage: order.door.storage },
+  door: doorOf(draft, writing),
 });

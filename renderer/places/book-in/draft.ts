@@ -54,6 +54,9 @@ export interface Draft {
   readonly ownMost: string;
   readonly po: string;
   readonly storageTold: boolean;
+  /** What a day was said to cost, and after how many free working days; empty: no price was told. */
+  readonly storagePerDay: string;
+  readonly storageFree: string;
   /** A yes to look, up to this sum, tax in; empty: no yes is recorded now. */
   readonly lookUpTo: string;
   readonly lookWay: LookWay;
@@ -75,7 +78,8 @@ export const emptyDraft = (unit: DistanceUnit): Draft => ({
   ...{ keys: '', keysWhere: '', wheelLockKey: '', fuel: '', marks: '', kept: [], valuables: '' },
   ...{ drive: 'not-asked', driveLimit: '', oldParts: 'unasked' },
   ...{ bayId: '', day: '', from: '', hours: '1', personId: '', promise: '', promiseWords: '', ownMost: '', po: '' },
-  ...{ storageTold: false, lookUpTo: '', lookWay: 'person', lookBy: '', deposit: '', depositWay: 'card' },
+  ...{ storageTold: false, storagePerDay: '', storageFree: '' },
+  ...{ lookUpTo: '', lookWay: 'person', lookBy: '', deposit: '', depositWay: 'card' },
   ...{ strokes: null, onPaper: false },
 });
 
@@ -111,6 +115,13 @@ export function sumOf(text: string, writing: Writing): number | null {
   return text.trim() === '' ? null : (readAmount(text, writing) ?? -1);
 }
 
+/** Free working days as typed, none for nothing; null where it is no whole figure from 0 to 60. */
+function readFreeDays(text: string): number | null {
+  const bare = text.trim();
+  if (bare === '') return 0;
+  return /^\d{1,2}$/.test(bare) && Number(bare) <= 60 ? Number(bare) : null;
+}
+
 /** What does not fit, by field, each as a sentence. */
 export function errorsOf(draft: Draft, writing: Writing): Errors {
   const look = sumOf(draft.lookUpTo, writing);
@@ -131,6 +142,8 @@ export function errorsOf(draft: Draft, writing: Writing): Errors {
     ['lookWay', look !== null && draft.lookWay === 'signed' && draft.strokes === null, 'intake.lookUnsigned'],
     ['lookWay', look !== null && draft.night && draft.lookWay !== 'phone', 'intake.nightLook'],
     ['phone', look !== null && draft.lookWay === 'phone' && draft.phone.trim() === '', 'intake.lookNumber'],
+    ['storagePerDay', draft.storageTold && (sumOf(draft.storagePerDay, writing) ?? 1) <= 0, 'rules.storageWrong'],
+    ['storageFree', draft.storageTold && readFreeDays(draft.storageFree) === null, 'intake.storageFreeWrong'],
     ['deposit', deposit !== null && deposit <= 0, 'intake.ownMostWrong'],
   ];
   return Object.fromEntries(wrong.filter(([, is]) => is).map(([field, , words]) => [field, t(words)]));
@@ -139,7 +152,8 @@ export function errorsOf(draft: Draft, writing: Writing): Errors {
 const bookingFits = (draft: Draft) => draft.day !== '' && draft.from !== '' && readHours(draft.hours) !== null;
 
 /** What was taken over at the door, as the shop takes it. */
-export function doorOf(draft: Draft): NonNullable<Book['door']> {
+export function doorOf(draft: Draft, writing: Writing): NonNullable<Book['door']> {
+  const perDay = draft.storageTold ? sumOf(draft.storagePerDay, writing) : null;
   return {
     fuel: draft.fuel,
     keys: draft.keys === '' ? null : Number(draft.keys),
@@ -151,6 +165,7 @@ export function doorOf(draft: Draft): NonNullable<Book['door']> {
     testDriveLimit: draft.driveLimit,
     oldParts: draft.oldParts,
     storageTold: draft.storageTold,
+    storage: perDay === null ? null : { perDay, freeWorkingDays: readFreeDays(draft.storageFree) ?? 0 },
     strokes: draft.night ? null : draft.strokes,
     nightDrop: draft.night,
   };
@@ -178,7 +193,7 @@ export function bookingOf(draft: Draft, writing: Writing): Book {
     payerId: draft.payer?.id ?? null,
     complaint: draft.complaint,
     when: [...draft.when],
-    door: doorOf(draft),
+    door: doorOf(draft, writing),
     mileage: readMileageText(draft.mileage),
     mileageDoubt: draft.doubt,
     here: draft.here,

@@ -68,7 +68,7 @@ export function useBookIn(coming: OutputOf<'order.get'> | null = null): BookingI
 
   async function begin(draft: Draft): Promise<Booked | null> {
     if (coming !== null) {
-      const came = await once('book', 'order.arrive', arrivalOf(draft, coming));
+      const came = await once('book', 'order.arrive', arrivalOf(draft, coming, writing));
       return came.ok ? { id: coming.id, number: coming.number, carId: coming.car.id } : null;
     }
     const book = await once('book', 'order.book', bookingOf(draft, writing));

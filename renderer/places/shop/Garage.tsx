@@ -1,5 +1,6 @@
 import { t } from '../../words/t.ts';
 import { Mark } from './Mark.tsx';
+import { PrintedNotices } from './PrintedNotices.tsx';
 import { Setting } from './setting.tsx';
 
 const HEAD = ['name', 'phone', 'email', 'registration', 'taxNumber'] as const;
@@ -32,6 +33,7 @@ export function Garage() {
         <Mark />
       </section>
       <Notices />
+      <PrintedNotices />
     </>
   );
 }
@@ -56,6 +58,14 @@ function Notices() {
         show={(settings) => settings.warranty}
         read={(warranty) => ({ warranty })}
         wrong={t('shop.noticeWrong')}
+        note={t('rules.warrantyNote')}
+      />
+      <Setting
+        label={t('rules.exclusions')}
+        show={(settings) => settings.warrantyExclusions}
+        read={(warrantyExclusions) => ({ warrantyExclusions })}
+        wrong={t('shop.noticeWrong')}
+        note={t('rules.exclusionsNote')}
       />
       {NOTICES.map((at) => (
         <Setting
@@ -64,6 +74,7 @@ function Notices() {
           show={({ notices }) => notices[at] ?? ''}
           read={(text, { notices }) => ({ notices: withLine(notices, at, text) })}
           wrong={t('shop.noticeWrong')}
+          {...(at === 0 ? { note: t('rules.noticeNote') } : {})}
         />
       ))}
     </section>

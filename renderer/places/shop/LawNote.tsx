@@ -6,27 +6,27 @@ interface Note {
   readonly checkedOn: string | null;
 }
 
-/** Under a setting that touches law: where the owner's value is from, and the day it was last checked. */
-export function LawNote({
-  of,
-  change,
-}: {
-  readonly of: (settings: Settings) => Note;
-  readonly change: (settings: Settings, note: Partial<Note>) => Partial<Settings>;
-}) {
+interface Props {
+  readonly of: (settings: Settings) => Note | null;
+  readonly change: (settings: Settings, part: Partial<Note>) => Partial<Settings>;
+}
+
+/** Where a setting that touches law was read, and when somebody looked last. */
+export function LawNote({ of, change }: Props) {
   return (
     <>
       <Setting
         label={t('terms.source')}
-        show={(now) => of(now).source}
+        show={(now) => of(now)?.source ?? ''}
         read={(source, now) => change(now, { source })}
         wrong={t('shop.wordsWrong')}
+        note={t('rules.sourceNote')}
       />
       <SettingDay
         label={t('terms.checkedOn')}
-        show={(now) => of(now).checkedOn ?? ''}
+        show={(now) => of(now)?.checkedOn ?? ''}
         read={(text, now) => change(now, { checkedOn: text === '' ? null : text })}
-        note={t('terms.checkRule')}
+        note={t('rules.checkedOnNote')}
       />
     </>
   );

@@ -1,4 +1,5 @@
 import { t } from '../../words/t.ts';
+import { civilText } from '../../words/times.ts';
 import { Setting, SettingChoice, SettingRow, useShopPage } from './setting.tsx';
 
 const DAYS = [
@@ -7,13 +8,17 @@ const DAYS = [
   ['followUpDays', 0, 3650],
   ['followUpDistance', 0, 1_000_000],
 ] as const;
+/** A day whose parts cannot be taken for one another. */
+const EXAMPLE_DAY = '2026-09-23';
 const SERIES = ['order', 'quote', 'invoice', 'creditNote', 'receipt'] as const;
 const DECIMALS = ['.', ','] as const;
+const DATES = ['language', 'day-month', 'month-day', 'year-month'] as const;
+const VOLUMES = ['L', 'US qt'] as const;
 const GROUPS = [',', '.', ' ', ''] as const;
 
 /** How figures are written and measured, how long things stand, and where the series of numbers began. */
 export function Numbers() {
-  const { settings } = useShopPage();
+  const { settings, shop } = useShopPage();
   return (
     <>
       <section>
@@ -55,6 +60,19 @@ export function Numbers() {
           change={(paper) => ({ paper })}
         />
         <SettingChoice
+          label={t('rules.dateForm')}
+          value={settings.dateForm}
+          options={DATES.map((value) => ({
+            value,
+            words:
+              value === 'language'
+                ? t('rules.date-language')
+                : civilText(EXAMPLE_DAY, { ...settings, dateForm: value }),
+          }))}
+          change={(dateForm) => ({ dateForm })}
+          note={t('rules.dateFormNote')}
+        />
+        <SettingChoice
           label={t('start.distance')}
           value={settings.distance}
           options={[
@@ -71,6 +89,13 @@ export function Numbers() {
             { value: 'lbf·ft', words: 'lbf·ft' },
           ]}
           change={(torque) => ({ torque })}
+        />
+        <SettingChoice
+          label={t('rules.volume')}
+          value={settings.volume}
+          options={VOLUMES.map((value) => ({ value, words: t(`rules.volume-${value}`) }))}
+          change={(volume) => ({ volume })}
+          note={t('rules.volumeNote')}
         />
       </section>
       <section>
@@ -93,7 +118,9 @@ export function Numbers() {
         <h3>{t('shop.series')}</h3>
         {SERIES.map((series) => (
           <SettingRow key={series} label={t(`shop.series-${series}`)}>
-            <span className="setting-frozen">{t('shop.began', { n: settings.firstNumbers[series] })}</span>
+            <span className="setting-frozen">
+              {t('rules.nextOf', { next: shop.nextNumbers?.[series] ?? '', n: settings.firstNumbers[series] })}
+            </span>
           </SettingRow>
         ))}
         <p className="small ink-2">{t('shop.seriesWords')}</p>

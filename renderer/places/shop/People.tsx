@@ -12,6 +12,7 @@ import { problemAt } from '../stock/problem-at.ts';
 import { PersonPart } from './PersonPart.tsx';
 import { ROLES, readRole, roleOptions } from './roles.ts';
 import { Setting, useShopPage } from './setting.tsx';
+import { WhoSees } from './WhoSees.tsx';
 
 /** Who works here, what they do, what an hour of theirs costs, and their codes. */
 export function People() {
@@ -40,6 +41,7 @@ export function People() {
           note={t('shop.deskDiscountNote')}
         />
       </section>
+      <WhoSees />
       {shop.people.map((person) => (
         <PersonPart key={person.id} person={person} />
       ))}

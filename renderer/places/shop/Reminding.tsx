@@ -1,6 +1,7 @@
 import { t } from '../../words/t.ts';
 import { readWhole } from './read-whole.ts';
-import { Setting, SettingChoice, useShopPage } from './setting.tsx';
+import { Storage } from './Storage.tsx';
+import { Setting } from './setting.tsx';
 import { Warranty } from './Warranty.tsx';
 import { Wording } from './Wording.tsx';
 
@@ -57,24 +58,5 @@ export function Reminding() {
       <Storage />
       <Wording />
     </>
-  );
-}
-
-function Storage() {
-  const { settings } = useShopPage();
-  return (
-    <section>
-      <h3>{t('terms.storage')}</h3>
-      <SettingChoice
-        label={t('terms.storageDay')}
-        value={settings.storageOnCollectionDay ? 'yes' : 'no'}
-        options={[
-          { value: 'yes', words: t('terms.storageYes') },
-          { value: 'no', words: t('terms.storageNo') },
-        ]}
-        change={(charged) => ({ storageOnCollectionDay: charged === 'yes' })}
-      />
-      <p className="small ink-2">{t('terms.storageWords')}</p>
-    </section>
   );
 }

@@ -1,4 +1,5 @@
 import type { OutputOf } from '../../../core/contract/index.ts';
+import { unwritten } from '../../../core/order/written-estimate.ts';
 import { hrefOf } from '../../frame/router.ts';
 import { useShop, useWriting } from '../../state/shop.ts';
 import { amountText, rateText, type Writing } from '../../words/figures.ts';
@@ -6,20 +7,38 @@ import { listWords } from '../../words/list.ts';
 import { t } from '../../words/t.ts';
 import { civilText } from '../../words/times.ts';
 import type { Order } from '../order.ts';
-import { saidOf } from './draft.ts';
+import { answerAfter, saidOf } from './draft.ts';
+import { InWriting } from './InWriting.tsx';
+import { answeredQuote } from './read-draft.ts';
 import type { FormProps } from './YesForm.tsx';
 
 type Rule = NonNullable<OutputOf<'shop.get'>['settings']>['overrun'];
 const PPM_PER_BP = 100;
 
 /** The owner's overrun rule as a sentence for this order, and when somebody last checked it. */
-export function RuleRow({ order, draft }: FormProps) {
+export function RuleRow({ order, draft, quotes, ceiling }: FormProps) {
   const writing = useWriting();
-  const rule = useShop()?.settings?.overrun;
+  const settings = useShop()?.settings;
+  const rule = settings?.overrun;
+  const estimate = settings?.writtenEstimate;
   if (rule === undefined) return null;
   const fresh = order.jobs
     .filter((job) => !job.covered && saidOf(order, draft, job).answer !== 'unasked')
     .map((job) => job.letter);
+  const said = order.jobs.filter((job) => answerAfter(order, draft, job) === 'yes');
+  const lacks =
+    ceiling === null
+      ? null
+      : unwritten(
+          estimate?.above ?? null,
+          {
+            ceiling,
+            jobIds: said.map((job) => job.id),
+            way: draft.way,
+            quotePaperId: answeredQuote(order, draft, quotes)?.paperId ?? null,
+          },
+          quotes.map((quote) => ({ paperId: quote.paperId, jobIds: quote.jobs.map((job) => job.jobId) })),
+        );
   return (
     <section className="rule-row">
       <h3>{t('decision.rule')}</h3>
@@ -29,6 +48,7 @@ export function RuleRow({ order, draft }: FormProps) {
           ? t('decision.ruleNew')
           : t('decision.ruleNewHere', { n: fresh.length, letters: listWords(fresh) })}
       </p>
+      <InWriting lacks={lacks} letters={said.map((job) => job.letter)} />
       <p className="small ink-2">
         {rule.checkedOn === null ? (
           <b className="in-heed">{t('decision.ruleUnchecked')}</b>

@@ -51,6 +51,7 @@ export const errors = {
   'problem-not-json': 'cannot be read',
   'problem-used-for-another': 'was sent once already for something else: do it again',
   'problem-one-usual': 'needs exactly one that is the usual one',
+  'problem-alarm-below-alert': 'has to be further out than the alert',
   'problem-same-name-twice': 'is the name of another one already',
   'problem-same-row-twice': 'stands there twice',
   'problem-row-missing': 'leaves out a row that is there: look at it again',

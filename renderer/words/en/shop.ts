@@ -10,6 +10,7 @@ export const shop = {
   'page-bays': 'Bays and hours',
   'page-wrenches': 'Torque wrenches',
   'page-pumps': 'Pumps for fluids',
+  'page-samples': 'Oil samples',
   'page-lists': 'Lists to go through',
   wrenchesWords: 'An overdue one warns on the bench, and its name goes into the record of what it tightened.',
   wrenchName: 'Wrench, name or number',
@@ -140,7 +141,6 @@ export const shop = {
   'series-invoice': 'Invoices',
   'series-creditNote': 'Credit notes',
   'series-receipt': 'Receipts',
-  began: 'began with {n}',
   seriesWords: 'Each runs on without gaps, so none can be set back.',
   // Copies and trust.
   noCopy: 'No copy of this shop lies in its folder.',

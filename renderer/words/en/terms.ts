@@ -48,7 +48,7 @@ export const terms = {
   storageYes: 'is charged',
   storageNo: 'is not charged',
   storageWords:
-    'What a day costs and how many working days are free is told at the door, order by order; without that nothing is charged. A local rule may forbid or limit it.',
+    'Without its price being told at the door nothing is charged. A local rule may forbid or limit the fee.',
   // wording
   wording: 'Wording of messages',
   wordingWords: 'Left empty, the program’s own stands. Words in braces become the order’s figures.',

@@ -57,7 +57,7 @@ function clockTable({ document, sheet, shaper }: SheetSetting, wide: number): Bl
 
 /** The foot of every page: whose manual rules, when it was printed, which page. `y` 0 is the top of its line. */
 export function sheetFoot({ document, sheet, shaper, width }: SheetSetting, page: number, of: number): readonly Item[] {
-  const { date: dateOf, page: pageOf, practice } = paperWords(document.language);
+  const { date: dateOf, page: pageOf, practice } = paperWords(document.language, document.dateForm);
   const { date, time } = document.printed;
   const right = `${sheet.printed(dateOf(date, false), time)}, ${pageOf(page, of)}`;
   const name = document.practice ? `${practice}, ${document.garage.name}` : document.garage.name;

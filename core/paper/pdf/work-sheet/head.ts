@@ -41,7 +41,7 @@ function titleRow(setting: SheetSetting): Block {
 function facts(setting: SheetSetting): Block {
   const { document, sheet, shaper, width } = setting;
   const { visit } = document;
-  const date = (day: string) => paperWords(document.language).date(day, true);
+  const date = (day: string) => paperWords(document.language, document.dateForm).date(day, true);
   const plate = visit === null || visit.plate === '' ? 0 : textWidth(shaper, visit.plate, 'bold', SIZE.job) + 16;
   const mileage = visit === null ? 0 : 128;
   const left = plate === 0 ? 0 : plate + 14;

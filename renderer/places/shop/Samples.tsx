@@ -1,0 +1,60 @@
+import { useWriting } from '../../state/shop.ts';
+import { t } from '../../words/t.ts';
+import { readWhole } from './read-whole.ts';
+import { Setting, type Settings } from './setting.tsx';
+
+type Guards = Settings['fluidGuards'];
+const WHOLE = [
+  ['fewestSamples', 2, 50],
+  ['fewestKm', 1, 100_000],
+] as const;
+const TENTHS = ['alertTenths', 'alarmTenths'] as const;
+const MOST_TENTHS = 100;
+
+/** "2.5" as 25; null where it is no figure of one decimal from 0.1 to 10. */
+function readTenths(text: string): number | null {
+  const match = /^(\d{1,2})(?:[.,](\d))?$/.exec(text.trim());
+  const tenths = match === null ? 0 : Number(match[1]) * 10 + Number(match[2] ?? 0);
+  return tenths < 1 || tenths > MOST_TENTHS ? null : tenths;
+}
+
+/** From when the history of a unit's oil samples says something, and how far out is an alert or an alarm. */
+export function Samples() {
+  const writing = useWriting();
+  const change = (now: Settings, part: Partial<Guards>) => {
+    const fluidGuards = { ...now.fluidGuards, ...part };
+    return fluidGuards.alarmTenths > fluidGuards.alertTenths ? { fluidGuards } : null;
+  };
+  return (
+    <section>
+      <h3>{t('rules.samples')}</h3>
+      <p className="small ink-2">{t('rules.samplesWords')}</p>
+      {WHOLE.map(([field, least, most]) => (
+        <Setting
+          key={field}
+          label={t(`rules.${field}`)}
+          show={({ fluidGuards }) => String(fluidGuards[field])}
+          read={(text, now) => {
+            const figure = readWhole(text, least, most);
+            return figure === null ? null : change(now, { [field]: figure });
+          }}
+          wrong={t('shop.wholeWrong', { least, most })}
+          note={t(`rules.${field}Note`)}
+        />
+      ))}
+      {TENTHS.map((field) => (
+        <Setting
+          key={field}
+          label={t(`rules.${field}`)}
+          show={({ fluidGuards }) => String(fluidGuards[field] / 10).replace('.', writing.decimal)}
+          read={(text, now) => {
+            const tenths = readTenths(text);
+            return tenths === null ? null : change(now, { [field]: tenths });
+          }}
+          wrong={t('rules.deviationWrong')}
+          note={t(`rules.${field}Note`)}
+        />
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,43 @@
+import { WordMark } from '../../parts/WordMark.tsx';
+import { useWriting } from '../../state/shop.ts';
+import { amountText, readAmount } from '../../words/figures.ts';
+import { t } from '../../words/t.ts';
+import { LawNote } from './LawNote.tsx';
+import { Setting, SettingRow, type Settings, useShopPage } from './setting.tsx';
+
+type Rule = NonNullable<Settings['writtenEstimate']>;
+const change = ({ writtenEstimate }: Settings, part: Partial<Rule>) => ({
+  writtenEstimate: { ...(writtenEstimate ?? { above: 0, source: '', checkedOn: null }), ...part },
+});
+
+/** Above which sum a written estimate is wanted before a yes, and where a customer's own most is typed. */
+export function WrittenEstimate() {
+  const { settings } = useShopPage();
+  const writing = useWriting();
+  const rule = settings.writtenEstimate;
+  return (
+    <section>
+      <h3>
+        {t('rules.estimate')}{' '}
+        {rule !== null && rule.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
+      </h3>
+      <p className="small ink-2">{t('rules.estimateWords')}</p>
+      <Setting
+        label={t('rules.estimateAbove')}
+        placeholder={t('rules.estimateNo')}
+        show={({ writtenEstimate }) => amountText(writtenEstimate?.above ?? null, writing)}
+        read={(text, now) => {
+          if (text.trim() === '') return { writtenEstimate: null };
+          const above = readAmount(text, writing);
+          return above === null || above < 0 ? null : change(now, { above });
+        }}
+        wrong={t('start.overSumWrong')}
+        note={t('rules.estimateAboveNote')}
+      />
+      {rule === null ? null : <LawNote of={(now) => now.writtenEstimate} change={change} />}
+      <SettingRow label={t('rules.ownMost')} note={t('rules.ownMostWords')}>
+        {null}
+      </SettingRow>
+    </section>
+  );
+}
