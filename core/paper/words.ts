@@ -98,7 +98,8 @@ export interface PaperWords {
 export function paperWords(language: PaperDocument['language'], form: DateForm = 'language'): PaperWords {
   const words = language === 'de' ? GERMAN : ENGLISH;
   if (form === 'language') return words;
-  return { ...words, date: (date, short) => dateInFigures(date, form, short) ?? words.date(date, short) };
+  // With its year always: day and month in figures alone could be read either way round.
+  return { ...words, date: (date, short) => dateInFigures(date, form, false) ?? words.date(date, short) };
 }
 
 /** 'Invoice 1187', as a file or a message calls the paper. */
