@@ -17,14 +17,7 @@ import {
   words,
 } from './scalars.ts';
 import { lawNote, sheetSettings } from './sheet-settings.ts';
-import {
-  dateForm,
-  fluidGuards,
-  printedNotices,
-  seesRule,
-  storageTerms,
-  writtenEstimate,
-} from './shop-terms.ts';
+import { dateForm, fluidGuards, printedNotices, seesRule, storageTerms, writtenEstimate } from './shop-terms.ts';
 
 export const overrunRule = z.strictObject({
   mode: z.enum(['none', 'pct', 'lesser', 'greater']),

@@ -20,7 +20,7 @@ import { leave } from './en/leave.ts';
 import { money } from './en/money.ts';
 import { next } from './en/next.ts';
 import { orders } from './en/orders.ts';
-import { rules } from './en/own-rules.ts';
+import { own } from './en/own-rules.ts';
 import { papers } from './en/papers.ts';
 import { parts } from './en/parts.ts';
 import { plan } from './en/plan.ts';
@@ -62,6 +62,7 @@ export const en = {
   money,
   next,
   orders,
+  own,
   papers,
   parts,
   plan,
@@ -70,7 +71,6 @@ export const en = {
   rules,
   release,
   reminders,
-  rules,
   sheet,
   shop,
   start,

@@ -14,7 +14,19 @@ const shopNow = (garage: Garage) => garage.did('Odile', 'shop.get', {});
 const settingsNow = async (garage: Garage) => (await shopNow(garage)).settings;
 
 const PAGES = [
-  ...(['garage', 'tax', 'fees', 'rates', 'people', 'bays', 'wrenches', 'pumps', 'samples', 'lists', 'reminding'] as const),
+  ...([
+    'garage',
+    'tax',
+    'fees',
+    'rates',
+    'people',
+    'bays',
+    'wrenches',
+    'pumps',
+    'samples',
+    'lists',
+    'reminding',
+  ] as const),
   ...(['yes', 'numbers', 'copies', 'keys', 'program'] as const),
 ];
 

@@ -75,7 +75,9 @@ export function AgreedRow({ draft, change, errors }: Props) {
             onChange={(storagePerDay) => change({ storagePerDay })}
             inputMode="decimal"
             error={errors.storagePerDay ?? null}
-            {...(usual === null ? {} : { note: t('intake.storageFromShop') })}
+            {...(usual !== null && draft.storagePerDay === amountText(usual.perDay, writing)
+              ? { filledFrom: t('frame.shop') }
+              : {})}
           />
           <Field
             label={t('intake.storageFree')}

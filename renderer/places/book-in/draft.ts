@@ -142,7 +142,7 @@ export function errorsOf(draft: Draft, writing: Writing): Errors {
     ['lookWay', look !== null && draft.lookWay === 'signed' && draft.strokes === null, 'intake.lookUnsigned'],
     ['lookWay', look !== null && draft.night && draft.lookWay !== 'phone', 'intake.nightLook'],
     ['phone', look !== null && draft.lookWay === 'phone' && draft.phone.trim() === '', 'intake.lookNumber'],
-    ['storagePerDay', draft.storageTold && (sumOf(draft.storagePerDay, writing) ?? 1) <= 0, 'rules.storageWrong'],
+    ['storagePerDay', draft.storageTold && (sumOf(draft.storagePerDay, writing) ?? 1) <= 0, 'own.storageWrong'],
     ['storageFree', draft.storageTold && readFreeDays(draft.storageFree) === null, 'intake.storageFreeWrong'],
     ['deposit', deposit !== null && deposit <= 0, 'intake.ownMostWrong'],
   ];

@@ -58,14 +58,14 @@ function Notices() {
         show={(settings) => settings.warranty}
         read={(warranty) => ({ warranty })}
         wrong={t('shop.noticeWrong')}
-        note={t('rules.warrantyNote')}
+        note={t('own.warrantyNote')}
       />
       <Setting
-        label={t('rules.exclusions')}
+        label={t('own.exclusions')}
         show={(settings) => settings.warrantyExclusions}
         read={(warrantyExclusions) => ({ warrantyExclusions })}
         wrong={t('shop.noticeWrong')}
-        note={t('rules.exclusionsNote')}
+        note={t('own.exclusionsNote')}
       />
       {NOTICES.map((at) => (
         <Setting
@@ -74,7 +74,7 @@ function Notices() {
           show={({ notices }) => notices[at] ?? ''}
           read={(text, { notices }) => ({ notices: withLine(notices, at, text) })}
           wrong={t('shop.noticeWrong')}
-          {...(at === 0 ? { note: t('rules.noticeNote') } : {})}
+          {...(at === 0 ? { note: t('own.noticeNote') } : {})}
         />
       ))}
     </section>

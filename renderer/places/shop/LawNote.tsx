@@ -20,13 +20,13 @@ export function LawNote({ of, change }: Props) {
         show={(now) => of(now)?.source ?? ''}
         read={(source, now) => change(now, { source })}
         wrong={t('shop.wordsWrong')}
-        note={t('rules.sourceNote')}
+        note={t('own.sourceNote')}
       />
       <SettingDay
         label={t('terms.checkedOn')}
         show={(now) => of(now)?.checkedOn ?? ''}
         read={(text, now) => change(now, { checkedOn: text === '' ? null : text })}
-        note={t('rules.checkedOnNote')}
+        note={t('own.checkedOnNote')}
       />
     </>
   );

@@ -60,17 +60,15 @@ export function Numbers() {
           change={(paper) => ({ paper })}
         />
         <SettingChoice
-          label={t('rules.dateForm')}
+          label={t('own.dateForm')}
           value={settings.dateForm}
           options={DATES.map((value) => ({
             value,
             words:
-              value === 'language'
-                ? t('rules.date-language')
-                : civilText(EXAMPLE_DAY, { ...settings, dateForm: value }),
+              value === 'language' ? t('own.date-language') : civilText(EXAMPLE_DAY, { ...settings, dateForm: value }),
           }))}
           change={(dateForm) => ({ dateForm })}
-          note={t('rules.dateFormNote')}
+          note={t('own.dateFormNote')}
         />
         <SettingChoice
           label={t('start.distance')}
@@ -91,11 +89,11 @@ export function Numbers() {
           change={(torque) => ({ torque })}
         />
         <SettingChoice
-          label={t('rules.volume')}
+          label={t('own.volume')}
           value={settings.volume}
-          options={VOLUMES.map((value) => ({ value, words: t(`rules.volume-${value}`) }))}
+          options={VOLUMES.map((value) => ({ value, words: t(`own.volume-${value}`) }))}
           change={(volume) => ({ volume })}
-          note={t('rules.volumeNote')}
+          note={t('own.volumeNote')}
         />
       </section>
       <section>
@@ -119,7 +117,7 @@ export function Numbers() {
         {SERIES.map((series) => (
           <SettingRow key={series} label={t(`shop.series-${series}`)}>
             <span className="setting-frozen">
-              {t('rules.nextOf', { next: shop.nextNumbers?.[series] ?? '', n: settings.firstNumbers[series] })}
+              {t('own.nextOf', { next: shop.nextNumbers?.[series] ?? '', n: settings.firstNumbers[series] })}
             </span>
           </SettingRow>
         ))}

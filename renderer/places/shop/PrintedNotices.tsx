@@ -8,16 +8,16 @@ const KINDS = ['oldParts', 'labourBasis', 'storage', 'testDrive'] as const satis
 export function PrintedNotices() {
   return (
     <section>
-      <h3>{t('rules.notices')}</h3>
-      <p className="small ink-2">{t('rules.noticesWords')}</p>
+      <h3>{t('own.notices')}</h3>
+      <p className="small ink-2">{t('own.noticesWords')}</p>
       {KINDS.map((kind) => (
         <Setting
           key={kind}
-          label={t(`rules.notice-${kind}`)}
+          label={t(`own.notice-${kind}`)}
           show={({ printed }) => printed[kind]}
           read={(text, { printed }) => ({ printed: { ...printed, [kind]: text } })}
           wrong={t('shop.noticeWrong')}
-          note={t(`rules.notice-${kind}-note`)}
+          note={t(`own.notice-${kind}-note`)}
         />
       ))}
     </section>

@@ -27,32 +27,32 @@ export function Samples() {
   };
   return (
     <section>
-      <h3>{t('rules.samples')}</h3>
-      <p className="small ink-2">{t('rules.samplesWords')}</p>
+      <h3>{t('own.samples')}</h3>
+      <p className="small ink-2">{t('own.samplesWords')}</p>
       {WHOLE.map(([field, least, most]) => (
         <Setting
           key={field}
-          label={t(`rules.${field}`)}
+          label={t(`own.${field}`)}
           show={({ fluidGuards }) => String(fluidGuards[field])}
           read={(text, now) => {
             const figure = readWhole(text, least, most);
             return figure === null ? null : change(now, { [field]: figure });
           }}
           wrong={t('shop.wholeWrong', { least, most })}
-          note={t(`rules.${field}Note`)}
+          note={t(`own.${field}Note`)}
         />
       ))}
       {TENTHS.map((field) => (
         <Setting
           key={field}
-          label={t(`rules.${field}`)}
+          label={t(`own.${field}`)}
           show={({ fluidGuards }) => String(fluidGuards[field] / 10).replace('.', writing.decimal)}
           read={(text, now) => {
             const tenths = readTenths(text);
             return tenths === null ? null : change(now, { [field]: tenths });
           }}
-          wrong={t('rules.deviationWrong')}
-          note={t(`rules.${field}Note`)}
+          wrong={t('own.deviationWrong')}
+          note={t(`own.${field}Note`)}
         />
       ))}
     </section>

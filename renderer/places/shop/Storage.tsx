@@ -27,28 +27,28 @@ export function Storage() {
         {terms !== null && terms.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
       </h3>
       <Setting
-        label={t('rules.storagePerDay')}
-        placeholder={t('rules.storageNo')}
+        label={t('own.storagePerDay')}
+        placeholder={t('own.storageNo')}
         show={({ storage }) => amountText(storage?.perDay ?? null, writing)}
         read={(text, now) => {
           if (text.trim() === '') return { storage: null };
           const perDay = readAmount(text, writing);
           return perDay === null || perDay <= 0 ? null : change(now, { perDay });
         }}
-        wrong={t('rules.storageWrong')}
-        note={t('rules.storagePerDayNote')}
+        wrong={t('own.storageWrong')}
+        note={t('own.storagePerDayNote')}
       />
       {terms === null ? null : (
         <>
           <Setting
-            label={t('rules.storageFree')}
+            label={t('own.storageFree')}
             show={(now) => String(now.storage?.freeWorkingDays ?? '')}
             read={(text, now) => {
               const freeWorkingDays = readWhole(text, 0, FREE_MOST);
               return freeWorkingDays === null ? null : change(now, { freeWorkingDays });
             }}
             wrong={t('shop.wholeWrong', { least: 0, most: FREE_MOST })}
-            note={t('rules.storageFreeNote')}
+            note={t('own.storageFreeNote')}
           />
           <LawNote of={(now) => now.storage} change={change} />
         </>

@@ -8,19 +8,19 @@ export function WhoSees() {
   const { settings } = useShopPage();
   return (
     <section>
-      <h3>{t('rules.sees')}</h3>
-      <p className="small ink-2">{t('rules.seesWords')}</p>
+      <h3>{t('own.sees')}</h3>
+      <p className="small ink-2">{t('own.seesWords')}</p>
       {SEES.map((which) => (
         <SettingChoice
           key={which}
-          label={t(`rules.sees-${which}`)}
+          label={t(`own.sees-${which}`)}
           value={settings.sees[which] ? 'yes' : 'no'}
           options={[
-            { value: 'no', words: t('rules.seeNot') },
-            { value: 'yes', words: t('rules.see') },
+            { value: 'no', words: t('own.seeNot') },
+            { value: 'yes', words: t('own.see') },
           ]}
           change={(sees, now) => ({ sees: { ...now.sees, [which]: sees === 'yes' } })}
-          note={t(`rules.sees-${which}-note`)}
+          note={t(`own.sees-${which}-note`)}
         />
       ))}
     </section>

@@ -18,13 +18,13 @@ export function WrittenEstimate() {
   return (
     <section>
       <h3>
-        {t('rules.estimate')}{' '}
+        {t('own.estimate')}{' '}
         {rule !== null && rule.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
       </h3>
-      <p className="small ink-2">{t('rules.estimateWords')}</p>
+      <p className="small ink-2">{t('own.estimateWords')}</p>
       <Setting
-        label={t('rules.estimateAbove')}
-        placeholder={t('rules.estimateNo')}
+        label={t('own.estimateAbove')}
+        placeholder={t('own.estimateNo')}
         show={({ writtenEstimate }) => amountText(writtenEstimate?.above ?? null, writing)}
         read={(text, now) => {
           if (text.trim() === '') return { writtenEstimate: null };
@@ -32,10 +32,10 @@ export function WrittenEstimate() {
           return above === null || above < 0 ? null : change(now, { above });
         }}
         wrong={t('start.overSumWrong')}
-        note={t('rules.estimateAboveNote')}
+        note={t('own.estimateAboveNote')}
       />
       {rule === null ? null : <LawNote of={(now) => now.writtenEstimate} change={change} />}
-      <SettingRow label={t('rules.ownMost')} note={t('rules.ownMostWords')}>
+      <SettingRow label={t('own.ownMost')} note={t('own.ownMostWords')}>
         {null}
       </SettingRow>
     </section>

@@ -18,13 +18,13 @@ export function InWriting({ lacks, letters }: Props) {
   if (lacks === null || rule === null) return null;
   return (
     <p className="small" role="status">
-      <b className="in-heed">{t('rules.estimateMissing', { sum: amountText(rule.above, writing) })}</b>{' '}
-      {t(`rules.estimate-${lacks}`, { letters: listWords([...letters]) })}{' '}
+      <b className="in-heed">{t('own.estimateMissing', { sum: amountText(rule.above, writing) })}</b>{' '}
+      {t(`own.estimate-${lacks}`, { letters: listWords([...letters]) })}{' '}
       <span className="ink-2">
         {rule.checkedOn === null
-          ? t('rules.estimateUnchecked')
-          : t('rules.estimateSource', {
-              source: rule.source || t('rules.estimateOwn'),
+          ? t('own.estimateUnchecked')
+          : t('own.estimateSource', {
+              source: rule.source || t('own.estimateOwn'),
               day: civilText(rule.checkedOn, writing),
             })}
       </span>

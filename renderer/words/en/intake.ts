@@ -165,7 +165,6 @@ export const intake = {
   storagePerDay: 'A day costs',
   storageFree: 'Free working days',
   storageFreeWrong: 'A whole figure from 0 to 60.',
-  storageFromShop: 'Filled in from Shop; what is told here counts.',
   look: 'Yes to look, up to',
   lookWay: 'They say it',
   lookPerson: 'in person',

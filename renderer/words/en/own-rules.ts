@@ -1,5 +1,5 @@
 /** Words of the owner's own rules in Shop: who sees what, written estimates, storage, notices, samples, dates. */
-export const rules = {
+export const own = {
   // who sees what
   sees: 'Who sees prices and cost',
   seesWords:
