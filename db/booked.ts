@@ -1,4 +1,7 @@
+import { type OpenHours, reachBack, type Span, spreadOver } from '../core/order/spread.ts';
+import { addDays } from '../core/time/civil.ts';
 import type { Context } from './context.ts';
+import { settingsOf } from './people.ts';
 
 const OF_BOOKING = [
   'booking.bay_id',
@@ -8,8 +11,24 @@ const OF_BOOKING = [
   'booking.person_id',
 ] as const;
 
-/** Bookings of orders from one day to another, in the order of the clock; cancelled orders have none. */
+function openOf(context: Context): OpenHours {
+  const { planOpens, planCloses, workingWeekdays } = settingsOf(context);
+  return { opens: planOpens, closes: planCloses, weekdays: workingWeekdays };
+}
+
+/** A row for each day between two that a booking takes, in the order of the clock. */
+function dayByDay<R extends Span>(rows: readonly R[], from: string, to: string, open: OpenHours) {
+  return rows
+    .flatMap((row) =>
+      spreadOver(row, open).map((part) => ({ ...part, whole: { day: row.day, from: row.from, hours: row.hours } })),
+    )
+    .filter((part) => part.day >= from && part.day <= to)
+    .toSorted((a, b) => a.day.localeCompare(b.day) || a.from.localeCompare(b.from));
+}
+
+/** What orders take of the days from one to another, in the order of the clock; cancelled orders take nothing. */
 export async function bookedBetween(context: Context, from: string, to: string) {
+  const open = openOf(context);
   const rows = await context.tx
     .selectFrom('booking')
     .innerJoin('bay', 'bay.id', 'booking.bay_id')
@@ -39,14 +58,14 @@ export async function bookedBetween(context: Context, from: string, to: string) 
         )
         .as('worked'),
     )
-    .where('booking.day', '>=', from)
+    .where('booking.day', '>=', addDays(from, -reachBack(open)))
     .where('booking.day', '<=', to)
     .where('work_order.cancelled_at', 'is', null)
     .orderBy('booking.day')
     .orderBy('booking.from_time')
     .orderBy('work_order.number')
     .execute();
-  return rows.map((row) => {
+  const found = rows.map((row) => {
     const leftWithoutWork = row.handed_over_at !== null && Number(row.worked) === 0;
     return {
       bookingId: row.booking_id,
@@ -73,12 +92,14 @@ export async function bookedBetween(context: Context, from: string, to: string) 
       counts: row.no_show_at === null && !leftWithoutWork,
     };
   });
+  return dayByDay(found, from, to, open);
 }
 
 export type Booked = Awaited<ReturnType<typeof bookedBetween>>[number];
 
-/** The shop's own bookings, without those taken out. */
+/** The shop's own bookings as bookedBetween tells those of orders, without those taken out. */
 export async function internalBetween(context: Context, from: string, to: string) {
+  const open = openOf(context);
   const rows = await context.tx
     .selectFrom('booking')
     .innerJoin('bay', 'bay.id', 'booking.bay_id')
@@ -93,12 +114,12 @@ export async function internalBetween(context: Context, from: string, to: string
     ])
     .where('booking.work_order_id', 'is', null)
     .where((on) => on.or([on('booking.taken_out', 'is', null), on('booking.taken_out', '=', 0)]))
-    .where('booking.day', '>=', from)
+    .where('booking.day', '>=', addDays(from, -reachBack(open)))
     .where('booking.day', '<=', to)
     .orderBy('booking.day')
     .orderBy('booking.from_time')
     .execute();
-  return rows.map((row) => ({
+  const found = rows.map((row) => ({
     id: row.id,
     revision: row.revision ?? 1,
     bayId: row.bay_id,
@@ -110,6 +131,7 @@ export async function internalBetween(context: Context, from: string, to: string
     person: row.person ?? '',
     words: row.words ?? '',
   }));
+  return dayByDay(found, from, to, open);
 }
 
 export type InternalBooked = Awaited<ReturnType<typeof internalBetween>>[number];

@@ -1,4 +1,4 @@
-import { minutesLeft, type WorkingHours, workEnds } from '../core/order/expected.ts';
+import { manMinutesLeft, minutesByTheClock, type WorkingHours, workEnds } from '../core/order/expected.ts';
 import { addDays } from '../core/time/civil.ts';
 import { civilDateOf, instantToWall } from '../core/time/instant.ts';
 import type { Context } from './context.ts';
@@ -25,6 +25,17 @@ const clockedSoFar = (context: Context, loaded: Loaded, jobId: string) =>
       countedMinutes(loaded.entries, jobId),
     );
 
+/** Who is on a job: whoever is clocked on to it, else whom its labour was given to, else who is to do the order. */
+function handsOn(loaded: Loaded, jobId: string): string[] {
+  const on = loaded.running.filter((clock) => clock.job_id === jobId && clock.kind === 'work');
+  if (on.length > 0) return on.map((clock) => clock.person_id);
+  const given = loaded.lines
+    .filter((line) => line.job_id === jobId && line.kind === 'labour')
+    .flatMap((line) => (JSON.parse(line.people) as { personId: string }[]).map(({ personId }) => personId));
+  if (given.length > 0) return [...new Set(given)];
+  return loaded.booking?.person_id ? [loaded.booking.person_id] : [];
+}
+
 /**
  * When the work of an order that was said yes to will be done at the earliest, against its promise: it is told before it
  * is late. null for a car that is not here, is invoiced or gone, and where no hours are sold or none are left.
@@ -37,18 +48,20 @@ export function expectedOf(context: Context, loaded: Loaded, reckoned: Reckoned)
     order.cancelled_at !== null ||
     loaded.papers.some((paper) => paper.kind === 'invoice');
   if (over) return null;
-  const sold = new Map<string, number>();
-  for (const job of reckoned.sheet.jobs) {
-    if (!reckoned.yes.covered.has(job.id)) continue;
-    const hours = job.lines.filter((line) => line.kind === 'labour').reduce((sum, line) => sum + line.quantity, 0);
-    sold.set(job.id, hours);
-  }
-  const left = minutesLeft(
-    [...sold].map(([jobId, hours]) => ({ sold: hours, clocked: clockedSoFar(context, loaded, jobId) })),
-  );
+  const jobs = reckoned.sheet.jobs
+    .filter((job) => reckoned.yes.covered.has(job.id))
+    .map((job) => {
+      const sold = job.lines.filter((line) => line.kind === 'labour').reduce((sum, line) => sum + line.quantity, 0);
+      const clocked = clockedSoFar(context, loaded, job.id);
+      return { minutes: manMinutesLeft({ sold, clocked }), people: handsOn(loaded, job.id) };
+    })
+    .filter(({ minutes }) => minutes > 0);
+  const left = jobs.reduce((sum, { minutes }) => sum + minutes, 0);
   if (left === 0) return null;
-  const doneAt = workEnds(context.now, left, hoursOf(context));
-  return { doneAt, leftMinutes: left, late: order.promise_at !== null && doneAt > order.promise_at };
+  const hands = new Set(jobs.flatMap(({ people }) => people)).size;
+  const doneAt = workEnds(context.now, minutesByTheClock(jobs), hoursOf(context));
+  const late = order.promise_at !== null && doneAt > order.promise_at;
+  return { doneAt, leftMinutes: left, people: Math.max(1, hands), late };
 }
 
 /** Whether a clock was surely left running: since another day, or after the garage closed today. */

@@ -14,7 +14,7 @@ const PLACES = [
 export function baysOfTheDay(story: Story): void {
   story.scene(story.day(0, '07:45'), async () => {
     const { bays } = await story.did('Piet', 'shop.get', {});
-    const { rows } = await story.did('Piet', 'order.list', { which: 'open' });
+    const { rows } = await story.did('Piet', 'order.page', { filter: { which: 'open' } });
     const day = new Date(story.day(0, '00:00')).toISOString().slice(0, 10);
     for (const [plate, bay, from, hours] of PLACES) {
       const order = rows.find((row) => row.plate === plate);

@@ -13,7 +13,7 @@ import { ordersUnderWay } from './under-way.ts';
 import { ordersWaiting } from './waiting.ts';
 
 export interface Played {
-  readonly orders: OutputOf<'order.list'>['rows'];
+  readonly orders: OutputOf<'order.page'>['rows'];
   /** Names of the papers whose PDF was made. */
   readonly papers: readonly string[];
   readonly verified: OutputOf<'care.verify'>;
@@ -52,12 +52,12 @@ export async function playDemo(shop: Shop, end: number, say: (sentence: string) 
   baysOfTheDay(story);
   for (let n = 30; n > 0; n -= n > 10 ? 5 : 1)
     story.scene(story.day(n, '17:45'), async () => {
-      const { rows } = await story.did('Piet', 'order.list', { which: 'open' });
+      const { rows } = await story.did('Piet', 'order.page', { filter: { which: 'open' } });
       say(`${new Date(story.day(n, '17:45')).toISOString().slice(0, 10)}: open orders in the evening: ${rows.length}.`);
     });
   await story.play();
 
-  const { rows: orders } = await story.did('Piet', 'order.list', { which: 'all', most: 200 });
+  const { rows: orders } = await story.did('Piet', 'order.page', { filter: { which: 'all' } });
   const papers: string[] = [];
   for (const order of orders) {
     const whole = await story.did('Piet', 'order.get', { id: order.id });

@@ -25,6 +25,9 @@ const clash = z.strictObject({
   over: z.enum(['bay', 'person']),
 });
 
+/** Where it begins and how long it is, on whichever days. */
+const whole = bookingFields.pick({ day: true, from: true, hours: true });
+
 const person = { personId: id.nullable(), person: z.string() };
 const days = { from: civilDate, to: civilDate };
 
@@ -51,7 +54,10 @@ export const bookingRoom = {
     z.strictObject({ id, revision, clashes: z.array(clash) }),
   ),
   'booking.takeOut': act('desk', z.strictObject({ id, revision }), done),
-  /** Bookings of a span of days, both ends in it, without cancelled ones. */
+  /**
+   * Bookings of a span of days, both ends in it, without cancelled ones. One that is longer than the garage is open in a
+   * day has a row for each day that it takes, with that day's hours; `whole` is what was booked.
+   */
   'booking.list': ask(
     'crew',
     z.strictObject(days),
@@ -60,6 +66,7 @@ export const bookingRoom = {
       rows: z.array(
         bookingFields.extend({
           bookingId: id,
+          whole,
           orderId: id,
           number: z.int(),
           revision,
@@ -82,6 +89,7 @@ export const bookingRoom = {
       internal: z.array(
         bookingFields.extend({
           id,
+          whole,
           revision,
           bay: z.string(),
           ...person,

@@ -46,8 +46,9 @@ export const ordersRoom = {
     'crew',
     z.strictObject({
       filter,
-      from: instant,
-      to: instant,
+      /** null: from the first on, to the last. */
+      from: instant.nullable().default(null),
+      to: instant.nullable().default(null),
       before: z.strictObject({ at: instant, id }).nullable().default(null),
       most: z.int().min(1).max(500).default(300),
     }),

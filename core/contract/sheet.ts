@@ -15,11 +15,10 @@ import {
   quantity,
   reduction,
   revision,
-  seenAmount,
   strokes,
   words,
 } from './scalars.ts';
-import { jobFields, lineFields, nextMove, spoken, wholeOrder } from './whole-order.ts';
+import { jobFields, lineFields, spoken, wholeOrder } from './whole-order.ts';
 
 /** The head of an order as it may be changed on the sheet. */
 const headChange = z
@@ -68,31 +67,6 @@ export const decisionInput = z.strictObject({
 
 export const sheetRoom = {
   'order.get': ask('crew', z.strictObject({ id }), wholeOrder),
-  'order.list': ask(
-    'crew',
-    z.strictObject({
-      which: z.enum(['open', 'unpaid', 'all']).default('open'),
-      text: words(60).default(''),
-      before: instant.nullable().default(null),
-      most: z.int().min(1).max(200).default(100),
-    }),
-    z.strictObject({
-      rows: z.array(
-        z.strictObject({
-          id,
-          number: z.int(),
-          openedAt: instant,
-          plate: z.string(),
-          car: z.string(),
-          customer: z.string(),
-          titles: z.array(z.string()),
-          gross: seenAmount,
-          promiseAt: instant.nullable(),
-          next: nextMove,
-        }),
-      ),
-    }),
-  ),
   'order.change': act('desk', z.strictObject({ id, revision, change: headChange }), done),
   'order.arrive': act(
     'desk',

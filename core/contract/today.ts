@@ -16,13 +16,16 @@ const todayRow = z.strictObject({
   next: nextMove,
   clocks: z.array(z.strictObject({ person: z.string(), on: instant })),
   /**
-   * When the work that was said yes to will be done at the earliest: sold hours less clocked ones, counted on
-   * through the garage's hours. null where nothing is sold or left to do.
+   * When the work that was said yes to will be done at the earliest: sold hours less clocked ones, by whoever is on its
+   * jobs, counted on through the garage's hours. null where nothing is sold or left to do.
    */
   expected: z
     .strictObject({
       doneAt: instant,
+      /** Man-minutes. */
       leftMinutes: z.int(),
+      /** Pairs of hands that it is reckoned with. */
+      people: z.int(),
       /** Later than the promise. */
       late: z.boolean(),
     })

@@ -280,7 +280,9 @@ export const wholeOrder = z.strictObject({
   /** Whoever pays is exempt from tax. */
   taxExempt: z.boolean(),
   oldPartsAnswer: z.string(),
-  booking: z.strictObject({ bay: z.string(), day: civilDate, from: z.string(), hours: z.int() }).nullable(),
+  booking: z
+    .strictObject({ bay: z.string(), day: civilDate, from: z.string(), hours: z.int(), personId: id.nullable() })
+    .nullable(),
   findings: z.array(finding),
   jobs: z.array(job),
   discounts: z.array(z.strictObject({ id, on: z.enum(['labour', 'parts', 'all']), reduction, words: z.string() })),

@@ -8,12 +8,28 @@ export interface SoldWork {
   readonly clocked: number;
 }
 
-/** Minutes of work that are left: what is sold less what is clocked, job by job; a job that took longer owes nothing back. */
-export function minutesLeft(jobs: readonly SoldWork[]): number {
-  return jobs.reduce(
-    (left, { sold, clocked }) => left + Math.max(0, roundDivide(BigInt(sold) * 60n, 1000n) - clocked),
-    0,
-  );
+/** What is left of a job, and whose it is: who is clocked on to it, else who it was given to; nobody's is anybody's. */
+export interface WorkLeft {
+  /** Man-minutes. */
+  readonly minutes: number;
+  readonly people: readonly string[];
+}
+
+/** Man-minutes that are left of a job: what is sold less what is clocked; one that took longer owes nothing back. */
+export const manMinutesLeft = ({ sold, clocked }: SoldWork): number =>
+  Math.max(0, roundDivide(BigInt(sold) * 60n, 1000n) - clocked);
+
+/**
+ * Minutes by the clock until all of it is done. Man-minutes add, the time of the bay does not: people on one job share it
+ * evenly, whoever has most to do says when it ends, and what is nobody's falls to whoever has least. With nobody named
+ * it is one pair of hands. Rounded up. Common practice, no source.
+ */
+export function minutesByTheClock(jobs: readonly WorkLeft[]): number {
+  const loads = new Map<string, number>();
+  for (const { minutes, people } of jobs)
+    for (const person of people) loads.set(person, (loads.get(person) ?? 0) + minutes / people.length);
+  const all = jobs.reduce((sum, { minutes }) => sum + minutes, 0);
+  return Math.ceil(Math.max(0, ...loads.values(), all / Math.max(1, loads.size)));
 }
 
 /** When the garage is open, wall times 'HH:MM' in its own zone; Monday = 1 to Sunday = 7. */

@@ -1,4 +1,5 @@
-import { clashesWith, personClashesWith } from '../../core/order/bay-clash.ts';
+import { type BayTime, clashesWith, personClashesWith } from '../../core/order/bay-clash.ts';
+import { addDays } from '../../core/time/civil.ts';
 import { type Booked, bookedBetween, type InternalBooked, internalBetween } from '../booked.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
@@ -62,12 +63,19 @@ const standing = (rows: readonly Booked[], internal: readonly InternalBooked[]) 
   ...internal.map(asTime),
 ];
 
+/** As far as a booking may reach from the day that it begins. */
+const FAR = 120;
+
+/** The others that share a bay or a person with some day of a booking, each once. */
+function sharing<R extends BayTime>(clashes: (one: R, all: readonly R[]) => R[], key: string, all: readonly R[]): R[] {
+  const found = all.filter((row) => row.orderId === key).flatMap((mine) => clashes(mine, all));
+  return found.filter((row, at) => found.findIndex((other) => other.orderId === row.orderId) === at);
+}
+
 /** What a booking clashes with, as it is told after a change. */
 async function clashesOf(context: Context, key: string, day: string) {
-  const [rows, internal] = [await bookedBetween(context, day, day), await internalBetween(context, day, day)];
-  const all = standing(rows, internal);
-  const mine = all.find((row) => row.orderId === key);
-  if (!mine) return [];
+  const to = addDays(day, FAR);
+  const all = standing(await bookedBetween(context, day, to), await internalBetween(context, day, to));
   const told = (over: 'bay' | 'person') => (row: (typeof all)[number]) => ({
     orderId: row.orderId,
     number: 'number' in row ? row.number : null,
@@ -77,7 +85,10 @@ async function clashesOf(context: Context, key: string, day: string) {
     hours: row.hours,
     over,
   });
-  return [...clashesWith(mine, all).map(told('bay')), ...personClashesWith(mine, all).map(told('person'))];
+  return [
+    ...sharing(clashesWith, key, all).map(told('bay')),
+    ...sharing(personClashesWith, key, all).map(told('person')),
+  ];
 }
 
 const internalRow = async (context: Context, id: string) => {
@@ -147,11 +158,11 @@ export const bookingHandlers: Handlers = {
     const rows = await bookedBetween(context, from, to);
     const internal = await internalBetween(context, from, to);
     const all = standing(rows, internal);
-    const clashes = (key: string) => {
-      const mine = all.find((row) => row.orderId === key);
-      if (!mine) return [];
-      return [...new Set([...clashesWith(mine, all), ...personClashesWith(mine, all)].map((row) => row.orderId))];
-    };
+    const clashes = (key: string) => [
+      ...new Set(
+        [...sharing(clashesWith, key, all), ...sharing(personClashesWith, key, all)].map((row) => row.orderId),
+      ),
+    ];
     const days = new Map<string, number>();
     for (const row of all) days.set(row.day, (days.get(row.day) ?? 0) + row.hours);
     const bays = await context.tx.selectFrom('bay').select(['id', 'name', 'words']).orderBy('place').execute();

@@ -108,11 +108,13 @@ export const capacityHandlers: Handlers = {
     daysOf(from, to);
     const { zone } = settingsOf(context);
     const entry = (
-      row: { day: string; from: string; hours: number },
+      row: { day: string; from: string; hours: number; whole: { day: string } },
       words: Pick<CalendarEntry, 'uid' | 'summary' | 'description' | 'cancelled'>,
     ): CalendarEntry => {
       const begins = wallToInstant(`${row.day}T${row.from}`, zone);
-      return { ...words, from: begins, to: begins + row.hours * 3600 };
+      // A calendar tells entries apart by their name; each day of a long booking is one.
+      const uid = row.day === row.whole.day ? words.uid : `${row.day}-${words.uid}`;
+      return { ...words, uid, from: begins, to: begins + row.hours * 3600 };
     };
     const entries = [
       ...(await bookedBetween(context, from, to)).map((row) =>

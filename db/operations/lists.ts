@@ -1,7 +1,6 @@
 import type { Context, Handlers } from '../context.ts';
 import { foldPhone, foldPlate, foldText } from '../fold.ts';
 import { declinedOfCar } from '../order/declined.ts';
-import { nextOf } from '../order/facts.ts';
 import { loadOrders } from '../order/load.ts';
 import { letterOf, reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
@@ -9,54 +8,6 @@ import { notFound } from '../refusal.ts';
 import { carFieldsOf, NO_CAR } from './desk.ts';
 
 const like = (text: string) => `%${text.replace(/[%_]/g, '')}%`;
-
-async function ordersOf(
-  context: Context,
-  which: 'open' | 'unpaid' | 'all',
-  text: string,
-  before: number | null,
-  most: number,
-): Promise<string[]> {
-  let query = context.tx
-    .selectFrom('work_order')
-    .innerJoin('car', 'car.id', 'work_order.car_id')
-    .innerJoin('customer', 'customer.id', 'work_order.customer_id')
-    .select('work_order.id')
-    .orderBy('work_order.opened_at', 'desc')
-    .orderBy('work_order.id', 'desc')
-    .limit(most);
-  if (which === 'open') query = query.where('work_order.handed_over_at', 'is', null);
-  if (which === 'unpaid')
-    query = query.where((on) =>
-      on.exists(
-        on
-          .selectFrom('paper')
-          .select('paper.id')
-          .whereRef('paper.work_order_id', '=', 'work_order.id')
-          .where('paper.kind', '=', 'invoice'),
-      ),
-    );
-  if (before !== null) query = query.where('work_order.opened_at', '<', before);
-  if (text !== '') {
-    query = query.where((on) =>
-      on.or([
-        on('car.find_plate', 'like', like(foldPlate(text))),
-        on('customer.find_name', 'like', like(foldText(text))),
-        on('work_order.complaint', 'like', like(text)),
-        on.exists(
-          on
-            .selectFrom('job')
-            .select('job.id')
-            .whereRef('job.work_order_id', '=', 'work_order.id')
-            .where('job.taken_out', '=', 0)
-            .where('job.title', 'like', like(text)),
-        ),
-        ...(/^\d{1,9}$/.test(text) ? [on('work_order.number', '=', Number(text))] : []),
-      ]),
-    );
-  }
-  return (await query.execute()).map((row) => row.id);
-}
 
 async function pastVisitsOf(context: Context, carId: string) {
   const rows = await context.tx
@@ -72,28 +23,6 @@ async function pastVisitsOf(context: Context, carId: string) {
 }
 
 export const listHandlers: Handlers = {
-  'order.list': async ({ which, text, before, most }, context) => {
-    const settings = settingsOf(context);
-    const rows = [];
-    for (const loaded of await loadOrders(context, await ordersOf(context, which, text, before, most))) {
-      const reckoned = reckonOrder(loaded, settings);
-      const next = nextOf(loaded, reckoned, context);
-      if (which === 'unpaid' && next.what !== 'pay' && next.what !== 'pay-and-collect') continue;
-      rows.push({
-        id: loaded.order.id,
-        number: loaded.order.number,
-        openedAt: loaded.order.opened_at,
-        plate: loaded.car.plate,
-        car: loaded.car.words,
-        customer: loaded.customer.name,
-        titles: loaded.jobs.map((job) => job.title),
-        gross: context.seesPrices ? reckoned.totals.gross : null,
-        promiseAt: loaded.order.promise_at,
-        next,
-      });
-    }
-    return { rows };
-  },
   'customer.list': async ({ text, most }, context) => {
     const digits = foldPhone(text);
     const rows = await context.tx

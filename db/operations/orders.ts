@@ -54,11 +54,11 @@ export const ordersHandlers: Handlers = {
   'order.page': async ({ filter, from, to, before, most }, context) => {
     let query = (await filteredOrders(context, filter))
       .select(['id', 'number', 'opened_at', 'handed_over_at', 'car_id', 'customer_id', 'complaint'])
-      .where('opened_at', '>=', from)
-      .where('opened_at', '<', to)
       .orderBy('opened_at', 'desc')
       .orderBy('id', 'desc')
       .limit(most);
+    if (from !== null) query = query.where('opened_at', '>=', from);
+    if (to !== null) query = query.where('opened_at', '<', to);
     if (before !== null)
       query = query.where((on) =>
         on.or([on('opened_at', '<', before.at), on.and([on('opened_at', '=', before.at), on('id', '<', before.id)])]),

@@ -175,7 +175,7 @@ async function loadSome(context: Context, ids: readonly string[]) {
   const bookings = await tx
     .selectFrom('booking')
     .innerJoin('bay', 'bay.id', 'booking.bay_id')
-    .select(['bay.name as bay', 'day', 'from_time', 'hours', 'no_show_at', 'work_order_id'])
+    .select(['bay.name as bay', 'day', 'from_time', 'hours', 'person_id', 'no_show_at', 'work_order_id'])
     .where('work_order_id', 'in', ids)
     .orderBy('booking.day', 'desc')
     .execute();

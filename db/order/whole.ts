@@ -72,6 +72,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
           day: loaded.booking.day,
           from: loaded.booking.from_time,
           hours: loaded.booking.hours,
+          personId: loaded.booking.person_id,
         }
       : null,
     findings: loaded.findings.map((row) => ({

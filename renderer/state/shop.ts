@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import type { OpenHours } from '../../core/order/spread.ts';
 import { PLAIN_WRITING, type Writing } from '../words/figures.ts';
 import { useAsk } from './use-ask.ts';
 
@@ -11,4 +12,13 @@ export function useShop() {
 export function useWriting(): Writing {
   const settings = useShop()?.settings;
   return useMemo(() => settings ?? PLAIN_WRITING, [settings]);
+}
+
+const SHUT: OpenHours = { opens: '00:00', closes: '00:00', weekdays: [] };
+
+/** When the garage is open, as bookings are laid over its days. */
+export function useOpenHours(): OpenHours {
+  const settings = useShop()?.settings;
+  if (!settings) return SHUT;
+  return { opens: settings.planOpens, closes: settings.planCloses, weekdays: settings.workingWeekdays };
 }

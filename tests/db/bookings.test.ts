@@ -44,6 +44,42 @@ describe('hours that can be promised', () => {
     expect(await garage.refused('Desk', 'absence.takeOut', { id: ids[0] })).toMatchObject({ code: 'not-found' });
   });
 
+  test('twenty hours from Thursday noon take their hours of each day, and clash where they are', async () => {
+    const { id } = await book('A 1', { from: '12:00', hours: 20_000, personId: person('Runa') });
+    const all = await garage.did('Runa', 'booking.capacity', { from: DAY, to: '2026-03-16' });
+    expect(
+      all.days.map((one) => [one.day, one.booked, one.people.find(({ name }) => name === 'Runa')?.booked]),
+    ).toEqual([
+      [DAY, 5500, 5500],
+      ['2026-03-13', 9500, 9500],
+      ['2026-03-14', 0, 0],
+      ['2026-03-15', 0, 0],
+      ['2026-03-16', 5000, 5000],
+    ]);
+    const monday = { from: '2026-03-16', to: '2026-03-16' };
+    const whole = { day: DAY, from: '12:00', hours: 20_000 };
+    expect((await garage.did('Desk', 'booking.list', monday)).rows).toMatchObject([
+      { orderId: id, day: '2026-03-16', from: '08:00', hours: 5000, whole },
+    ]);
+    const other = await book('A 2', { day: '2026-03-16', from: '12:00', hours: 2000 });
+    expect((await garage.did('Desk', 'booking.list', monday)).rows.map((row) => row.clashes)).toEqual([
+      [other.id],
+      [id],
+    ]);
+    const file = await garage.did('Desk', 'booking.calendar', { from: DAY, to: '2026-03-16' });
+    const starts = new ICAL.Component(ICAL.parse(file.text))
+      .getAllSubcomponents('vevent')
+      .map((event) => new ICAL.Event(event))
+      .map((event) => [event.uid, event.startDate.toString(), event.duration.toSeconds() / 3600]);
+    expect(new Set(starts.map(([uid]) => uid)).size).toBe(4);
+    expect(starts.map(([, , hours]) => hours)).toEqual([5.5, 9.5, 5, 2]);
+    const { revision } = await garage.did('Desk', 'order.get', { id });
+    const moved = { bayId, day: '2026-03-13', from: '08:00', hours: 20_000 };
+    const { clashes } = await garage.did('Desk', 'booking.change', { orderId: id, revision, booking: moved });
+    // Friday, Monday, and an hour on Tuesday: still once with the other car.
+    expect(clashes).toMatchObject([{ orderId: other.id, over: 'bay' }]);
+  });
+
   test('a person’s own week counts; a day off has nothing; the share is the shop’s', async () => {
     const { people, revision } = await garage.did('Odile', 'shop.get', {});
     const runa = people.find(({ name }) => name === 'Runa');

@@ -24,7 +24,7 @@ const part = { kind: 'part', words: 'Washer', quantity: 1000, unitPrice: MOST } 
 const readAll = async () => {
   await garage.did('Odile', 'order.get', { id: orderId });
   await garage.did('Odile', 'closeOut.get', { orderId });
-  await garage.did('Odile', 'order.list', {});
+  await garage.did('Odile', 'order.page', { filter: { which: 'all' } });
   await garage.did('Odile', 'today.get', {});
   await garage.did('Odile', 'money.get', {});
   await garage.did('Odile', 'stock.get', {});

@@ -97,14 +97,18 @@ test('Today tells at 11:15, not at 12:31, that a promise will not be kept', asyn
   await yes(id, swap.id, 90_000);
   garage.now = at('2026-03-10T08:05');
   await garage.did('Runa', 'clock.on', { jobId: swap.id });
-  expect((await row())?.expected).toEqual({ doneAt: at('2026-03-10T12:35'), leftMinutes: 270, late: true });
+  expect((await row())?.expected).toEqual({ doneAt: at('2026-03-10T12:35'), leftMinutes: 270, people: 1, late: true });
   garage.now = at('2026-03-10T11:15');
   expect(await row()).toMatchObject({
-    expected: { doneAt: at('2026-03-10T12:35'), leftMinutes: 80, late: true },
+    expected: { doneAt: at('2026-03-10T12:35'), leftMinutes: 80, people: 1, late: true },
     next: { promise: 'soon' },
   });
   await garage.did('Desk', 'order.change', { id, revision: 2, change: { promiseAt: at('2026-03-10T12:35') } });
   expect((await row())?.expected?.late).toBe(false);
+  // A second pair of hands: the 80 man-minutes are done in 40.
+  await garage.did('Piet', 'clock.on', { jobId: swap.id });
+  const two = { doneAt: at('2026-03-10T11:55'), leftMinutes: 80, people: 2, late: false };
+  expect((await row())?.expected).toEqual(two);
 });
 
 test('Today tells of clocks left running, papers to send and calls to make; of the latter nothing to a mechanic', async () => {

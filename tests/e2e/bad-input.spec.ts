@@ -109,7 +109,7 @@ test('a plate of pictures and a promise for 1899: said at the field, and what wa
   await expect(promise).toHaveAccessibleDescription(t('intake.promiseWrong'));
   await expect(promise).toHaveValue('1899-12-31T10:00');
   await expect(field(page, t('intake.complaint'))).toHaveValue('It whines.');
-  expect((await garage.did('Odile', 'order.list', { which: 'all' })).rows).toEqual([]);
+  expect((await garage.did('Odile', 'order.page', { filter: { which: 'all' } })).rows).toEqual([]);
   await promise.fill('');
   await book.click();
   await expect(sheetOf(page)).toContainText('KTB 4471');

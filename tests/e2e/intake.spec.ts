@@ -102,7 +102,7 @@ test('a check digit that does not fit is said and may stand; I, O and Q are told
   await expect(page.getByText(t('intake.vinCharacter'))).toBeVisible();
   await bookIt(page);
   await expect(page.getByRole('heading', { level: 1, name: t('intake.title') })).toBeVisible();
-  expect((await garage.did('Odile', 'order.list', { which: 'all' })).rows).toEqual([]);
+  expect((await garage.did('Odile', 'order.page', { filter: { which: 'all' } })).rows).toEqual([]);
   await vin.fill('');
   await vin.pressSequentially(VIN);
   await expect(vin).not.toHaveAccessibleDescription(t('intake.vinCharacter'));
@@ -147,5 +147,5 @@ test('what is missing is said at its field, and what was typed stays', async ({ 
   await expect(field(page, t('intake.name'))).toBeFocused();
   await expect(mileage(page)).toHaveAccessibleDescription(t('intake.mileageWrong'));
   await expect(field(page, t('intake.phone'))).toHaveValue('555-0142');
-  expect((await garage.did('Odile', 'order.list', { which: 'all' })).rows).toEqual([]);
+  expect((await garage.did('Odile', 'order.page', { filter: { which: 'all' } })).rows).toEqual([]);
 });

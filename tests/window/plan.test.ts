@@ -41,5 +41,5 @@ test('what overlaps stands in another lane; what begins as the other ends does n
   const next = { ...place, from: '11:30' };
   const over = { ...place, from: '10:00' };
   expect(minutesTaken(place)).toEqual({ from: 540, to: 690 });
-  expect(inLanes([next, over, place])).toEqual([[place, next], [over]]);
+  expect(inLanes([next, over, place], (one) => one)).toEqual([[place, next], [over]]);
 });

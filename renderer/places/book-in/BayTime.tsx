@@ -1,9 +1,10 @@
 import { formatQuantity } from '../../../core/measure/quantity.ts';
 import { clashesWith, personClashesWith } from '../../../core/order/bay-clash.ts';
+import { spreadOver } from '../../../core/order/spread.ts';
 import { addDays, weekday } from '../../../core/time/civil.ts';
 import { instantToWall } from '../../../core/time/instant.ts';
 import { Field } from '../../parts/Field.tsx';
-import { useShop, useWriting } from '../../state/shop.ts';
+import { useOpenHours, useShop, useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { t } from '../../words/t.ts';
 import { minutesOf } from '../today/strip/lay-out.ts';
@@ -39,6 +40,7 @@ const QUARTER = 15;
 /** A day, a bay and hours, held against what is booked: a picked day fills in the first gap of its emptiest bay. */
 export function BayTime({ value, onChange, error, orderId = '' }: Props) {
   const writing = useWriting();
+  const openHours = useOpenHours();
   const settings = useShop()?.settings;
   const now = instantToWall(Date.now(), writing.zone);
   const last = addDays(now.date, DAYS_AHEAD);
@@ -75,14 +77,21 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
     const rows = bayDays(day);
     const emptiest = rows.toSorted((a, b) => takenMinutes(a.taken, open) - takenMinutes(b.taken, open))[0];
     const bay = rows.find((row) => row.bayId === bayId) ?? emptiest;
-    const need = ((readHours(value.hours) ?? 1000) * HOUR) / 1000;
+    // Longer than a day it begins where a whole one is free.
+    const need = Math.min(((readHours(value.hours) ?? 1000) * HOUR) / 1000, open.to - open.from);
     const from = bay === undefined ? null : freeFrom(bay.taken, open, need, earliest);
     onChange({ day, bayId: bay?.bayId ?? '', from: from === null ? value.from : wallTime(from) });
   };
   const whole = value.bayId !== '' && value.day !== '' && value.from !== '';
   const hours = readHours(value.hours) ?? 0;
   const mine = { orderId, ...value, personId: value.personId === '' ? null : value.personId, hours };
-  const free = freeOn(value.day);
+  const parts = whole ? spreadOver(mine, openHours) : [];
+  const each = (clashes: typeof clashesWith) => {
+    const found = parts.flatMap((part) => clashes(part, listed));
+    return found.filter((other, at) => found.findIndex((one) => one.orderId === other.orderId) === at);
+  };
+  const tight = parts.find((part) => part.hours > (freeOn(part.day) ?? part.hours));
+  const free = tight === undefined ? null : freeOn(tight.day);
   const h = (thousandths: number) => formatQuantity(thousandths, writing.decimal);
   return (
     <>
@@ -134,7 +143,7 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
           onChange={(personId) => onChange({ personId })}
         />
       )}
-      {(whole ? clashesWith(mine, listed) : []).map((other) => (
+      {each(clashesWith).map((other) => (
         <p key={other.orderId} className="small" role="status">
           <b className="in-heed">
             {t('intake.clash', { car: other.plate || other.car, bay: other.bay, from: other.from })}
@@ -142,17 +151,17 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
           {t('intake.clashHint')}
         </p>
       ))}
-      {(whole ? personClashesWith(mine, listed) : []).map((other) => (
+      {each(personClashesWith).map((other) => (
         <p key={other.orderId} className="small" role="status">
           <b className="in-heed">
             {t('plan.clashPerson', { person: other.person, other: other.plate || other.car, from: other.from })}
           </b>
         </p>
       ))}
-      {whole && free !== null && hours > free ? (
+      {tight !== undefined && free !== null ? (
         <p className="small" role="status">
           <b className="in-heed">
-            {t(free > 0 ? 'plan.noRoom' : 'plan.noRoomAtAll', { free: h(free), hours: h(hours) })}
+            {t(free > 0 ? 'plan.noRoom' : 'plan.noRoomAtAll', { free: h(free), hours: h(tight.hours) })}
           </b>
         </p>
       ) : null}

@@ -3,7 +3,7 @@ import { formatQuantity } from '../../../core/measure/quantity.ts';
 import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
 import type { Stretch } from '../book-in/bay-day.ts';
-import { at, minutesTaken, type Place, type Planned } from './plan.ts';
+import { at, goesOn, minutesTaken, type Place, type Planned } from './plan.ts';
 
 interface Props {
   readonly one: Planned;
@@ -33,7 +33,7 @@ interface Drag {
 export function Block({ one, bay, dayWords, lane, shown, held, onTake, onDrop, onPut }: Props) {
   const writing = useWriting();
   const drag = useRef<Drag | null>(null);
-  const { from, to } = minutesTaken(one);
+  const { from, to } = minutesTaken(one.part);
   const wide = shown.to - shown.from;
   const hours = formatQuantity(one.hours, writing.decimal);
   const place = t('plan.place', { bay, day: dayWords, from: one.from, hours });
@@ -63,7 +63,8 @@ export function Block({ one, bay, dayWords, lane, shown, held, onTake, onDrop, o
         if (!held) onTake();
       }}
       onPointerDown={(event) => {
-        if (event.button !== 0 || event.pointerType === 'touch') return;
+        // A later day of a long booking is moved by its first, or by the keys.
+        if (event.button !== 0 || event.pointerType === 'touch' || goesOn(one)) return;
         const box = event.currentTarget.getBoundingClientRect();
         const hold = ((event.clientX - box.left) / box.width) * (to - from);
         drag.current = { x: event.clientX, y: event.clientY, hold, place: null };
@@ -89,7 +90,7 @@ export function Block({ one, bay, dayWords, lane, shown, held, onTake, onDrop, o
         drag.current = null;
       }}
     >
-      <b>{one.name}</b> {still === '' ? one.about : <em>{still}</em>}
+      <b>{one.name}</b> {goesOn(one) ? <em>{t('plan.goesOn')}</em> : null} {still === '' ? one.about : <em>{still}</em>}
       {one.person === '' ? null : <span className="week-person"> {one.person}</span>}
       <span className="aloud"> {t(`plan.said-${one.look}`, { place })}</span>
     </button>

@@ -1,6 +1,7 @@
 import type { OutputOf } from '../../../core/contract/index.ts';
+import { spreadOver } from '../../../core/order/spread.ts';
 import { instantToWall } from '../../../core/time/instant.ts';
-import { useWriting } from '../../state/shop.ts';
+import { useOpenHours, useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
 import { weekdayText } from '../../words/times.ts';
 import type { Stretch } from '../book-in/bay-day.ts';
@@ -36,7 +37,8 @@ export function DayLanes(props: Props) {
   const share = (minutes: number) => `${((minutes - shown.from) * 100) / wide}%`;
   const dayWords = weekdayText(Date.parse(`${day}T12:00Z`), { ...writing, zone: 'UTC' });
   const short = dayWords.replace(/ \S+$/, '');
-  const going = hand !== null && hand.place.day === day ? hand : null;
+  const open = useOpenHours();
+  const going = hand === null ? null : spreadOver(hand.place, open).find((part) => part.day === day);
   return (
     <section className={today ? 'week-day now' : 'week-day'} aria-label={t('plan.dayOf', { day: dayWords })}>
       <h2>
@@ -53,7 +55,7 @@ export function DayLanes(props: Props) {
         </div>
         {bays.map((bay) => {
           const mine = booked.filter((one) => one.bayId === bay.id);
-          const lanes = inLanes(mine.filter(takesRoom));
+          const lanes = inLanes(mine.filter(takesRoom), (one) => one.part);
           const aside = mine.filter((one) => !takesRoom(one));
           return (
             <div key={bay.id} className="week-bay">
@@ -80,8 +82,8 @@ export function DayLanes(props: Props) {
                     />
                   )),
                 )}
-                {going?.place.bayId === bay.id ? (
-                  <i className="week-going" style={spanOf(minutesTaken(going.place), share)} aria-hidden="true" />
+                {going?.bayId === bay.id ? (
+                  <i className="week-going" style={spanOf(minutesTaken(going), share)} aria-hidden="true" />
                 ) : null}
                 {today && minute >= shown.from && minute <= shown.to ? (
                   <i className="week-minute" style={{ left: share(minute) }} aria-hidden="true" />

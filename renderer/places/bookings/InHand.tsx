@@ -2,12 +2,13 @@ import { useState } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { formatQuantity } from '../../../core/measure/quantity.ts';
 import { clashesWith, personClashesWith } from '../../../core/order/bay-clash.ts';
+import { spreadOver } from '../../../core/order/spread.ts';
 import { hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
 import { useSession } from '../../state/session.ts';
-import { useWriting } from '../../state/shop.ts';
+import { useOpenHours, useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
 import { weekdayText } from '../../words/times.ts';
 import { readHours } from '../book-in/draft.ts';
@@ -161,25 +162,37 @@ function Open({
 /** What speaks against the place: told, not forbidden. */
 function Doubts({ hand, booked, bays, load }: Pick<Props, 'booked' | 'bays' | 'load'> & { readonly hand: Hand }) {
   const { decimal } = useWriting();
+  const open = useOpenHours();
   const { one, place } = hand;
-  const mine = { ...place, orderId: one?.orderId ?? '' };
-  const others = booked.filter((other) => takesRoom(other) && other.orderId !== mine.orderId);
+  const parts = spreadOver({ ...place, orderId: one?.orderId ?? '' }, open);
+  const others = booked
+    .filter((other) => takesRoom(other) && other.orderId !== one?.orderId)
+    .map((other) => ({ ...other, ...other.part }));
+  const each = (clashes: typeof clashesWith) => {
+    const found = parts.flatMap((part) => clashes(part, others));
+    return found.filter((other, at) => found.findIndex(({ orderId }) => orderId === other.orderId) === at);
+  };
   const bay = bays.find((other) => other.id === place.bayId)?.name ?? '';
-  const person = (other: Planned) =>
-    t('plan.clashPerson', { person: other.person, other: other.name, from: other.from });
   const told = [
-    ...clashesWith(mine, others).map((other) => t('plan.clashBay', { other: other.name, bay, from: other.from })),
-    ...personClashesWith(mine, others).map(person),
+    ...each(clashesWith).map((other) => t('plan.clashBay', { other: other.name, bay, from: other.from })),
+    ...each(personClashesWith).map((other) =>
+      t('plan.clashPerson', { person: other.person, other: other.name, from: other.from }),
+    ),
   ];
-  const day = load.find((row) => row.day === place.day);
+  const clash = told.length > 0;
   // A bay that is kept takes hours of work only where somebody is to do it.
   const works = (booking: Pick<Planned, 'personId'>) => (one !== null && !one.own) || booking.personId !== null;
-  const before = one !== null && one.day === place.day && takesRoom(one) && works(one) ? one.hours : 0;
-  const clash = told.length > 0;
-  const free = day === undefined ? null : day.free + before;
+  const counted = one !== null && takesRoom(one) && works(one) ? spreadOver(one, open) : [];
+  /** Hours that are left on a day, without what this booking takes of it now. */
+  const freeOn = (on: string) => {
+    const day = load.find((row) => row.day === on);
+    return day === undefined ? null : day.free + (counted.find((part) => part.day === on)?.hours ?? 0);
+  };
   const h = (thousandths: number) => formatQuantity(thousandths, decimal);
-  if (free !== null && works(place) && place.hours > free)
-    told.push(t(free > 0 ? 'plan.noRoom' : 'plan.noRoomAtAll', { free: h(free), hours: h(place.hours) }));
+  const tight = works(place) ? parts.find(({ day, hours }) => hours > (freeOn(day) ?? hours)) : undefined;
+  const free = tight === undefined ? null : freeOn(tight.day);
+  if (tight !== undefined && free !== null)
+    told.push(t(free > 0 ? 'plan.noRoom' : 'plan.noRoomAtAll', { free: h(free), hours: h(tight.hours) }));
   return (
     <p role="status" className="week-doubts">
       {told.length === 0 ? null : (

@@ -37,7 +37,11 @@ export function WeekPage({ day }: { readonly day: string | undefined }) {
 
   const bays = listed.data?.bays ?? [];
   const booked = listed.data === undefined ? [] : plannedOf(listed.data);
-  const days = shownDays(monday, settings?.workingWeekdays ?? [], booked);
+  const days = shownDays(
+    monday,
+    settings?.workingWeekdays ?? [],
+    booked.map(({ part }) => part),
+  );
   const { hand } = plan;
   const week = (by: number) => {
     if (hand !== null) plan.put({ ...hand.place, day: addDays(hand.place.day, by * WEEK) });
@@ -49,7 +53,7 @@ export function WeekPage({ day }: { readonly day: string | undefined }) {
   useKey('Ctrl+Enter', () => void plan.save(), hand !== null);
 
   const [opens, closes] = [minutesOf(settings?.planOpens ?? '08:00'), minutesOf(settings?.planCloses ?? '18:00')];
-  const taken = booked.map(minutesTaken).flatMap(({ from, to }) => [from, to]);
+  const taken = booked.map(({ part }) => minutesTaken(part)).flatMap(({ from, to }) => [from, to]);
   const shown = hoursShown(opens, closes, taken);
   const keep = () => {
     setAway(null);
@@ -132,7 +136,7 @@ export function WeekPage({ day }: { readonly day: string | undefined }) {
             today={one === today}
             now={now}
             bays={bays}
-            booked={booked.filter((row) => row.day === one)}
+            booked={booked.filter((row) => row.part.day === one)}
             load={load?.days.find((row) => row.day === one) ?? null}
             shown={shown}
             hand={hand}

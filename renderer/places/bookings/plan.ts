@@ -1,4 +1,5 @@
 import type { OutputOf } from '../../../core/contract/index.ts';
+import type { Span } from '../../../core/order/spread.ts';
 import { addDays, weekday } from '../../../core/time/civil.ts';
 import { wallTime } from '../book-in/bay-day.ts';
 import { minutesOf } from '../today/strip/lay-out.ts';
@@ -14,8 +15,10 @@ export interface Place {
   readonly personId: string | null;
 }
 
-/** A booking in the plan: of an order, or one of the shop's own. */
+/** A booking in the plan: of an order, or one of the shop's own; where it is longer than a day, once a day that it takes. */
 export interface Planned extends Place {
+  /** What it takes of the day that it is drawn on. */
+  readonly part: Span;
   readonly id: string;
   /** What clashes are told by: the order; of the shop's own booking the booking itself. */
   readonly orderId: string;
@@ -29,12 +32,17 @@ export interface Planned extends Place {
   readonly leftWithoutWork: boolean;
 }
 
+const partOf = ({ day, from, hours }: Span): Span => ({ day, from, hours });
+
+/** Whether it is a later day of a booking that began before. */
+export const goesOn = (one: Planned): boolean => one.part.day !== one.day;
+
 /** All bookings that were listed, as the plan draws them. */
 export function plannedOf({ rows, internal }: Pick<Listed, 'rows' | 'internal'>): Planned[] {
   return [
     ...rows.map(
       (row): Planned => ({
-        ...{ bayId: row.bayId, day: row.day, from: row.from, hours: row.hours, personId: row.personId },
+        ...{ bayId: row.bayId, ...row.whole, personId: row.personId, part: partOf(row) },
         ...{ id: row.bookingId, orderId: row.orderId, own: false, revision: row.revision, person: row.person },
         name: row.plate || row.car,
         about: [row.plate === '' ? '' : row.car, row.customer, row.complaint].filter((one) => one !== '').join(', '),
@@ -51,7 +59,7 @@ export function plannedOf({ rows, internal }: Pick<Listed, 'rows' | 'internal'>)
     ),
     ...internal.map(
       (row): Planned => ({
-        ...{ bayId: row.bayId, day: row.day, from: row.from, hours: row.hours, personId: row.personId },
+        ...{ bayId: row.bayId, ...row.whole, personId: row.personId, part: partOf(row) },
         ...{ id: row.id, orderId: row.id, own: true, revision: row.revision, person: row.person },
         ...{ name: row.words, about: '', look: 'own', leftWithoutWork: false },
       }),
@@ -66,7 +74,11 @@ export const takesRoom = (one: Planned): boolean => one.look !== 'no-show' && !o
 export const weekOf = (day: string): string => addDays(day, 1 - weekday(day));
 
 /** The days of a week that are drawn: those the garage works, and whichever else something is booked for. */
-export function shownDays(monday: string, works: readonly number[], booked: readonly Place[]): string[] {
+export function shownDays(
+  monday: string,
+  works: readonly number[],
+  booked: readonly { readonly day: string }[],
+): string[] {
   return Array.from({ length: 7 }, (_, index) => addDays(monday, index)).filter(
     (day) => works.includes(weekday(day)) || booked.some((one) => one.day === day),
   );
@@ -101,12 +113,12 @@ export function stepped(place: Place, step: Step, days: readonly string[], bays:
   return { ...place, ...lanes[now + (step === 'down' ? 1 : -1)] };
 }
 
-/** Bookings of one bay on one day in lanes, so that none covers another. */
-export function inLanes<B extends Place>(bookings: readonly B[]): B[][] {
+/** Bookings of one bay on one day in lanes, so that none covers another. `partOf` says what each takes of the day. */
+export function inLanes<B>(bookings: readonly B[], partOf: (one: B) => Pick<Place, 'from' | 'hours'>): B[][] {
   const lanes: B[][] = [];
-  for (const one of bookings.toSorted((a, b) => a.from.localeCompare(b.from))) {
-    const { from } = minutesTaken(one);
-    const free = lanes.find((lane) => lane.every((other) => minutesTaken(other).to <= from));
+  for (const one of bookings.toSorted((a, b) => partOf(a).from.localeCompare(partOf(b).from))) {
+    const { from } = minutesTaken(partOf(one));
+    const free = lanes.find((lane) => lane.every((other) => minutesTaken(partOf(other)).to <= from));
     if (free === undefined) lanes.push([one]);
     else free.push(one);
   }

@@ -17,7 +17,7 @@ interface Props {
 
 /** The job goes onto the sheet of an open order, with those that go with it where they are ticked; the order is opened then. */
 export function PutOn({ bookJobId, goesWith, onClose }: Props) {
-  const orders = useAsk('order.list', { which: 'open', most: 200 }).data?.rows;
+  const orders = useAsk('order.page', { filter: { which: 'open' } }).data?.rows;
   const put = useDo('job.fromBook');
   const [chosen, setChosen] = useState('');
   const [along, setAlong] = useState<readonly string[]>([]);

@@ -29,6 +29,7 @@ export function MoveBooking({ order }: { readonly order: Order }) {
       day: booking?.day ?? '',
       from: booking?.from ?? '',
       hours: booking === null ? '1' : formatQuantity(booking.hours, writing.decimal),
+      personId: booking?.personId ?? '',
     });
   const hours = value === null ? null : readHours(value.hours);
   const whole = value !== null && value.bayId !== '' && value.day !== '' && value.from !== '' && hours !== null;
@@ -36,7 +37,8 @@ export function MoveBooking({ order }: { readonly order: Order }) {
     setTried(true);
     if (!whole) return;
     const { bayId, day, from } = value;
-    const answer = await move.run({ orderId: id, revision, booking: { bayId, day, from, hours } });
+    const personId = value.personId || null;
+    const answer = await move.run({ orderId: id, revision, booking: { bayId, day, from, hours, personId } });
     if (!answer.ok) return;
     setValue(null);
     setTried(false);

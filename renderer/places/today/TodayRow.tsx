@@ -39,6 +39,7 @@ export function TodayRow({ row, now, writing }: Props) {
           <small className={row.expected.late ? 'in-heed' : undefined}>
             {t(row.expected.late ? 'today.doneTooLate' : 'today.doneAt', {
               time: nearText(row.expected.doneAt, writing, now),
+              n: row.expected.people,
             })}
           </small>
         )}

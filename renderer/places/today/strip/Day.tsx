@@ -1,11 +1,12 @@
 import type { OutputOf } from '../../../../core/contract/index.ts';
 import { formatQuantity } from '../../../../core/measure/quantity.ts';
+import { spreadOver } from '../../../../core/order/spread.ts';
 import { civilDateOf, instantToWall } from '../../../../core/time/instant.ts';
-import { useShop, useWriting } from '../../../state/shop.ts';
+import { useOpenHours, useShop, useWriting } from '../../../state/shop.ts';
 import { useAsk } from '../../../state/use-ask.ts';
 import { t } from '../../../words/t.ts';
 import { nearText, timeText } from '../../../words/times.ts';
-import { at, minutesTaken, plannedOf } from '../../bookings/plan.ts';
+import { at, goesOn, minutesTaken, plannedOf } from '../../bookings/plan.ts';
 import type { Plan } from '../../bookings/use-plan.ts';
 import { type Booked, DayStrip, type Moving, type Promised } from './DayStrip.tsx';
 import { minutesOf } from './lay-out.ts';
@@ -26,6 +27,7 @@ interface Props {
 export function Day({ rows, now, plan }: Props) {
   const writing = useWriting();
   const settings = useShop()?.settings;
+  const open = useOpenHours();
   const today = civilDateOf(now, writing.zone);
   const { data } = useAsk('booking.list', { from: today, to: today });
   if (data === undefined || !settings) return null;
@@ -55,20 +57,22 @@ export function Day({ rows, now, plan }: Props) {
   const planned = plannedOf(data);
   const ofId = (id: string) => planned.find((one) => one.id === id);
   const { hand } = plan;
+  const going = hand === null ? undefined : spreadOver(hand.place, open).find((part) => part.day === today);
   const moving: Moving = {
     held: hand?.one?.id ?? null,
-    going: hand !== null && hand.place.day === today ? { bayId: hand.place.bayId, ...minutesTaken(hand.place) } : null,
+    going: going === undefined ? null : { bayId: going.bayId, ...minutesTaken(going) },
     onTake: (id) => {
       const one = ofId(id);
       if (one !== undefined) plan.take(one, one);
     },
     onPut: (id, bayId, begins) => {
       const one = ofId(id);
-      if (one !== undefined) plan.put(at({ ...one, bayId }, begins));
+      // A later day of a long booking is moved by its first.
+      if (one !== undefined && !goesOn(one)) plan.put(at({ ...one, bayId }, begins));
     },
     onDrop: (id, bayId, begins) => {
       const one = ofId(id);
-      if (one !== undefined) void plan.drop(one, at({ ...one, bayId }, begins));
+      if (one !== undefined && !goesOn(one)) void plan.drop(one, at({ ...one, bayId }, begins));
     },
   };
   return (
