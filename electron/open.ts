@@ -14,6 +14,8 @@ export interface FolderSettings {
   readonly folder: string;
   /** When the shop is set up in this opening: a practice shop. */
   readonly practice?: boolean;
+  /** Milliseconds since 1970; absent: the machine's own clock. */
+  readonly clock?: () => number;
 }
 
 export interface DoorSettings extends FolderSettings {
@@ -50,8 +52,9 @@ export async function openLocked(settings: FolderSettings): Promise<OpenShop> {
   createShopFolder(settings.folder);
   const lock = holdShop(settings.folder, { at: Date.now() });
   try {
-    const shop = await openShop({ folder: settings.folder, practice: settings.practice ?? false });
-    if (settings.practice && !shop.practice)
+    const { folder, practice = false, clock = Date.now } = settings;
+    const shop = await openShop({ folder, practice, clock });
+    if (practice && !shop.practice)
       process.stderr.write('This shop was not made for practice and stays a real one: all that is done here counts.\n');
     const close = async (notWithin?: number) => {
       await copyOrSay(shop, notWithin);

@@ -1,7 +1,7 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { makeBridge } from '../../electron/bridge.ts';
 import { CHANNELS } from '../../electron/channels.ts';
 import { type ElectronParts, ORIGIN, runDesktop } from '../../electron/desktop.ts';
@@ -112,7 +112,7 @@ beforeEach(async () => {
     tell: (fault) => log.push(`tell ${String(fault)}`),
   });
   expect(log).toEqual(['sandbox', 'schemes']);
-  await new Promise((later) => setTimeout(later, 20));
+  await vi.waitFor(() => expect(log).toContain(`load ${ORIGIN}/`));
   appOn['web-contents-created']?.(...([{}, webContents] as never[]));
 });
 
@@ -210,7 +210,7 @@ test('quitting waits for the shop to close, once', async () => {
   let stopped = 0;
   const quit = () => appOn['will-quit']?.(...([{ preventDefault: () => stopped++ }] as never[]));
   quit();
-  await new Promise((later) => setTimeout(later, 5));
+  await vi.waitFor(() => expect(log).toContain('quit'));
   quit();
   expect([stopped, shop.closed, log.filter((said) => said === 'quit').length]).toEqual([1, 1, 2]);
 });

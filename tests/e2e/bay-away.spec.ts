@@ -87,10 +87,12 @@ test('what Runa tapped goes in for Runa alone, after another person and a new pa
 test('the host is stopped in the middle and started again: the page that stayed open sends what it kept', async ({
   page,
   context,
+  clock,
 }) => {
   const folder = mkdtempSync(join(tmpdir(), 'crownwheel-bay-'));
-  const settings = { folder, practice: true, ...(root === undefined ? {} : { root }) };
-  const first = await openWithDoor({ ...settings, port: 0 });
+  const settings = { folder, practice: true, clock, ...(root === undefined ? {} : { root }) };
+  // The folder's usual port: nothing else of the machine is given one of those while the door is shut.
+  const first = await openWithDoor(settings);
   const before = await Garage.setUp(first);
   const { orderId, jobId } = await orderWithRing(before);
   await enterByTouch(page, first.host.newLink('tablet'));

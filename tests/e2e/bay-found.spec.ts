@@ -17,7 +17,7 @@ test('something is found while the network is cut; the desk makes a job of it in
   garage,
   page,
   context,
-  browser,
+  anotherWindow,
 }) => {
   const { orderId } = await orderWithRing(garage);
   const links = await garage.did('Odile', 'jobBook.save', {
@@ -71,7 +71,7 @@ test('something is found while the network is cut; the desk makes a job of it in
     .poll(async () => (await photos()).map((photo) => photo.of))
     .toEqual([{ what: 'finding', id: finding?.id }]);
 
-  const desk = await (await browser.newContext({ viewport: { width: 1440, height: 900 }, hasTouch: false })).newPage();
+  const desk = await anotherWindow({ viewport: { width: 1440, height: 900 }, hasTouch: false });
   await enter(desk, garage, 'Piet');
   await openOrder(desk, garage, orderId);
   await expect(desk.getByText(/at most 0\.5\smm/)).toBeVisible();

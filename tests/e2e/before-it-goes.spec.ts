@@ -117,8 +117,9 @@ test('a wrench of the shop: its span, its lever, its calibration, taken out', as
   // Tab goes from the year to the month inside of it.
   await due.blur();
   await expect(wrench).not.toContainText(t('shop.wrenchOverdue'));
-  const { rows } = await garage.did('Odile', 'wrench.list', {});
-  expect(rows).toMatchObject([{ name: 'T1', least: 20_000, most: 200_000, lever: 412_500, dueOn: '2090-01-01' }]);
+  await expect
+    .poll(async () => (await garage.did('Odile', 'wrench.list', {})).rows)
+    .toMatchObject([{ name: 'T1', least: 20_000, most: 200_000, lever: 412_500, dueOn: '2090-01-01' }]);
   await wrench.getByRole('button', { name: t('shop.wrenchOutOf', { name: 'T1' }) }).click();
   await expect(wrench).toBeHidden();
 });

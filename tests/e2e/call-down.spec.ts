@@ -4,6 +4,7 @@ import { hrefOf } from '../../renderer/frame/router.ts';
 import { t } from '../../renderer/words/t.ts';
 import { readPages, textOf } from '../paper/read-back.ts';
 import { expectAxeClean } from './axe.ts';
+import { today } from './clock.ts';
 import type { Garage } from './garage.ts';
 import { expect, test } from './shop-fixture.ts';
 import { choose, enter, field } from './window.ts';
@@ -11,8 +12,6 @@ import { choose, enter, field } from './window.ts';
 async function textIn(file: Download): Promise<string> {
   return (await readPages(new Uint8Array(await readFile(await file.path())))).map(textOf).join('\n');
 }
-
-const today = () => new Date().toISOString().slice(0, 10);
 
 async function reminder(garage: Garage, words: string) {
   const { car } = await garage.order(await garage.booked());

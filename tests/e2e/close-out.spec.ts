@@ -106,11 +106,14 @@ test('what stops the invoice is named and mended where it stands; a job without 
   await expect(before).toContainText(t('closeOut.done-mileage', { mileage: '42,190\u00a0km' }));
 
   // What was not tightened by the book is the owner's to let pass, once and printed.
-  const reason = field(before, t('closeOut.ownerReason')).first();
+  const reasons = before.getByRole('textbox', { name: t('closeOut.ownerReason') });
   await expect(make).toBeDisabled();
-  for (const each of await before.getByRole('textbox', { name: t('closeOut.ownerReason') }).all())
-    await each.fill('drained by the customer, filled here');
-  await expect(reason).toHaveValue(/drained/);
+  const { stops } = await garage.order(id);
+  await expect(reasons).toHaveCount(stops.length);
+  for (let at = 0; at < stops.length; at += 1) {
+    await reasons.nth(at).fill('drained by the customer, filled here');
+    await expect(reasons.nth(at)).toHaveValue(/drained/);
+  }
   await expect(make).toBeEnabled();
   await make.click();
   await expect(page.getByRole('complementary', { name: t('sheet.paper-invoice', { number: 1045 }) })).toBeVisible();

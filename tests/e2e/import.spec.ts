@@ -17,9 +17,17 @@ test('a file from elsewhere: shown, tried, stopped on the way, gone on, known th
 }) => {
   test.slow();
   await enter(page, garage, 'Piet');
-  // A slow machine, so that there is time to stop it.
+  // The third piece waits at the door until it was stopped.
+  let letGo = () => {};
+  const stopped = new Promise<void>((go) => {
+    letGo = go;
+  });
+  let pieces = 0;
   await page.route('**/call', async (route) => {
-    if (route.request().postData()?.includes('import.put')) await new Promise((later) => setTimeout(later, 250));
+    if (route.request().postData()?.includes('import.put')) {
+      pieces += 1;
+      if (pieces > 2) await stopped;
+    }
     await route.continue();
   });
   await page.goto(`${garage.door.host.address}/#/shop/in`);
@@ -48,6 +56,7 @@ test('a file from elsewhere: shown, tried, stopped on the way, gone on, known th
 
   await page.getByRole('button', { name: t('bringIn.go', { n: ROWS - BAD }) }).click();
   await page.getByRole('button', { name: t('bringIn.stop') }).click();
+  letGo();
   await expect(page.getByText(/^Stopped: /)).toBeVisible();
   await page.getByRole('button', { name: t('bringIn.goOn') }).click();
   // What came before the stop is known now.

@@ -21,6 +21,7 @@ test('a job is written by keys, kept with Ctrl Enter, and put on a sheet', async
   const orderId = await garage.booked();
   await enter(page, garage, 'Piet');
   await openJob(page, garage, 'new');
+  await expect(field(page, t('jobBook.titleCell'))).toBeFocused();
   await page.keyboard.type('Change the axle seal');
   await typeCell(page, t('jobBook.bookHours'), 'long');
   await expect(page.getByText(t('jobBook.hoursWrong'))).toBeVisible();
@@ -135,6 +136,7 @@ test('a job never written before: steps one after the other by keys, bolts in pa
     }
     throw new Error(`no Tab leads to ${name}`);
   };
+  await expect(field(page, t('jobBook.titleCell'))).toBeFocused();
   await type('Reseal the transfer case');
   await tabTo(t('jobBook.bookHours'));
   await type('3.4');
@@ -173,6 +175,7 @@ test('a job never written before: steps one after the other by keys, bolts in pa
   await expect(page.getByRole('region', { name: t('jobBook.versions') })).toContainText(t('jobBook.firstVersion'));
   await expectAxeClean(page, 'a draft and its versions');
   await page.getByRole('button', { name: t('jobBook.mend-name-source') }).click();
+  await expect(field(page, t('jobBook.source'))).toBeFocused();
   await type('our own, page 3');
   await press('Control+Enter');
   await expect(page.getByText(t('jobBook.inUseNow', { n: 2 }))).toBeVisible();

@@ -19,6 +19,7 @@ test('clocks, steps, extra work and its yes, the stops before the invoice: witho
   await keys.press('Alt+s');
   await expect(clocks.getByRole('button', { name: t('bench.stopOf', { name: 'Odile' }) })).toBeVisible();
   await keys.press('b');
+  await expect(page.getByRole('complementary', { name: t('bench.title') })).toBeFocused();
   await keys.to(clocks.getByRole('button', { name: t('bench.startOf', { name: 'Runa', letter: 'A' }) }));
   await keys.press('Enter');
   await expect(clocks.getByRole('button', { name: t('bench.stopOf', { name: 'Runa' }) })).toBeVisible();
@@ -34,6 +35,7 @@ test('clocks, steps, extra work and its yes, the stops before the invoice: witho
   keys.report('and every step ticked', 78);
 
   await keys.press('Alt+j');
+  await expect(page.getByRole('combobox', { name: t('sheet.newJob') })).toBeFocused();
   await keys.type('Shaft seal');
   await keys.press('Enter');
   await keys.to(field(page, t('sheet.newWords', { letter: 'B' })), 'Shift+Tab');

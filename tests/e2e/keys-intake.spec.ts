@@ -46,6 +46,7 @@ test('a known customer, whose car shows less than last time, without the mouse',
   const keys = new Keys(page);
   await keys.enter(garage);
   await keys.press('n');
+  await expect(field(page, t('intake.phone'))).toBeFocused();
   await keys.type('5550142');
   await keys.to(page.getByRole('group', { name: t('intake.known') }).getByRole('button', { name: /Vandermeer/ }));
   await keys.press('Enter');
@@ -75,6 +76,7 @@ test('all that is asked at the door of a known customer, without the mouse: unde
   const before = keys.count;
   const began = Date.now();
   await keys.press('n');
+  await expect(field(page, t('intake.phone'))).toBeFocused();
   await keys.type('5550142');
   await keys.to(page.getByRole('group', { name: t('intake.known') }).getByRole('button', { name: /Vandermeer/ }));
   await keys.press('Enter');

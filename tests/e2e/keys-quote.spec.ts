@@ -33,6 +33,7 @@ test('the swap from the job book: priced, discounted, quoted and said yes to, wi
   keys.report('and priced', 136);
 
   await keys.press('Alt+j');
+  await expect(page.getByRole('combobox', { name: t('sheet.newJob') })).toBeFocused();
   await keys.to(field(page, t('sheet.discountNew')));
   await keys.type('5 %');
   await keys.to(page.getByRole('combobox', { name: t('sheet.discountOn') }));

@@ -10,6 +10,9 @@ import { Garage, PEOPLE } from './garage.ts';
 import { expect, test } from './shop-fixture.ts';
 import { choose, expectOnSheet, field, sheetOf } from './window.ts';
 
+/** The program runs as a process of its own here, by the machine's clock. */
+test.use({ begins: 'real' });
+
 const START = resolve(import.meta.dirname, '../../electron/start.ts');
 
 /** Starts the program as a process of its own; resolves with it and the link that it says. */

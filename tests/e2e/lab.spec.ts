@@ -1,11 +1,10 @@
 import { hrefOf } from '../../renderer/frame/router.ts';
 import { t } from '../../renderer/words/t.ts';
 import { expectAxeClean } from './axe.ts';
+import { today } from './clock.ts';
 import type { Garage } from './garage.ts';
 import { expect, test } from './shop-fixture.ts';
 import { enter, field } from './window.ts';
-
-const today = () => new Date().toISOString().slice(0, 10);
 
 /** Visits of one car with a sample of its axle each, the last one not answered yet. Figures of the lab are invented. */
 async function sampled(garage: Garage): Promise<{ carId: string; label: string }> {

@@ -89,6 +89,7 @@ for (const { what, width, height, text } of SIZES)
       const main = page.getByRole('main', { name: t(`frame.${place}`), exact: true });
       await expect(main.getByRole('heading', { level: 1 }).first()).toBeVisible();
       await page.waitForLoadState('networkidle');
+      await page.evaluate(() => document.fonts.ready);
       expect.soft(await stretched(page), `${what}, ${hrefOf(place, ...path)}`).toEqual([]);
     }
   });

@@ -2,6 +2,7 @@ import { hrefOf } from '../../renderer/frame/router.ts';
 import { PLAIN_WRITING } from '../../renderer/words/figures.ts';
 import { t } from '../../renderer/words/t.ts';
 import { weekdayText } from '../../renderer/words/times.ts';
+import { now, today } from './clock.ts';
 import { Keys } from './keys.ts';
 import { expect, test } from './shop-fixture.ts';
 import { enter, openOrder } from './window.ts';
@@ -9,7 +10,6 @@ import { enter, openOrder } from './window.ts';
 /** The bays of the day, and the list of orders. */
 
 const DAY = 86_400_000;
-const today = () => new Date().toISOString().slice(0, 10);
 
 test('a car given a bay for today stands in the strip, and leads to its order', async ({ garage, page }) => {
   const id = await garage.booked();
@@ -30,7 +30,7 @@ test('a car given a bay for today stands in the strip, and leads to its order', 
 
 test('two cars in one bay at one time: told while it is booked, not forbidden', async ({ garage, page }) => {
   const { bays } = await garage.did('Odile', 'shop.get', {});
-  const next = new Date(Date.now() + DAY);
+  const next = new Date(now() + DAY);
   // The garage works from Monday to Friday.
   while (next.getUTCDay() % 6 === 0) next.setTime(next.getTime() + DAY);
   const booking = { bayId: bays[0]?.id ?? '', day: next.toISOString().slice(0, 10), from: '08:00', hours: 3000 };

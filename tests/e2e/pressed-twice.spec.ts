@@ -45,13 +45,18 @@ test('a button that is under way keeps the focus, so that the keys go on from th
   const form = page.getByRole('form', { name: t('decision.title') });
   await form.getByRole('button', { name: t('decision.triedOpen') }).click();
   const add = form.getByRole('button', { name: t('decision.triedAdd') });
+  let letGo = () => {};
+  const held = new Promise<void>((go) => {
+    letGo = go;
+  });
   await page.route('**/call', async (route) => {
-    if (route.request().postData()?.includes('decision.tried')) await new Promise((later) => setTimeout(later, 500));
+    if (route.request().postData()?.includes('decision.tried')) await held;
     await route.continue();
   });
   await add.focus();
   await page.keyboard.press('Enter');
   await expect(add).toBeDisabled();
   await expect(add).toBeFocused();
+  letGo();
   await expect(foot(page)).toBeVisible();
 });

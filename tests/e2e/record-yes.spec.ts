@@ -143,12 +143,9 @@ test('whoever is allowed less is held with why; a no to what is unsafe waits for
   await expectAxeClean(page, 'a yes with everything wrong');
   await choose(form, t('decision.how'), t('decision.way-signed'));
   const pad = form.locator('.signature-pad');
-  await pad.scrollIntoViewIfNeeded();
-  const box = await pad.boundingBox();
-  if (box === null) throw new Error('the pad is not in sight');
-  await page.mouse.move(box.x + 30, box.y + 30);
+  await pad.hover({ position: { x: 30, y: 30 } });
   await page.mouse.down();
-  await page.mouse.move(box.x + 90, box.y + 60, { steps: 6 });
+  for (const x of [45, 60, 90]) await pad.hover({ position: { x, y: x - 15 } });
   await page.mouse.up();
   await page.getByRole('button', { name: t('decision.record') }).click();
   await expect(form).toBeHidden();

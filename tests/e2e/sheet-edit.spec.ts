@@ -79,12 +79,12 @@ test('the customer’s own maximum is kept, and a yes beyond it says so at its p
   expect((await garage.order(id)).decisions).toEqual([]);
 });
 
-test('the same choice made in two windows: both stand, the person picks', async ({ garage, browser }) => {
+test('the same choice made in two windows: both stand, the person picks', async ({ garage, anotherWindow }) => {
   const id = await garage.booked();
   await garage.job(id, 'Seal', [{ kind: 'part', words: 'Seal', quantity: 1000, unitPrice: 1875 }]);
   const [odile, piet] = await Promise.all(
     (['Odile', 'Piet'] as const).map(async (name) => {
-      const page = await (await browser.newContext()).newPage();
+      const page = await anotherWindow();
       await enter(page, garage, name);
       await openOrder(page, garage, id);
       await page.getByRole('textbox', { name: t('sheet.cellPrice', { words: 'Seal' }) }).hover();
@@ -130,6 +130,7 @@ test('a part number typed whole is that part of the shelf, with its words and pr
   await expect(words).toHaveValue('');
   await words.fill('seal');
   await page.getByRole('button', { name: 'OS-2214 Output seal' }).click();
+  await expect(words).toBeFocused();
   await page.keyboard.press('Enter');
   await expect.poll(async () => (await garage.order(id)).jobs[0]?.lines.length).toBe(3);
   expect((await garage.order(id)).jobs[0]?.lines.slice(1)).toMatchObject([

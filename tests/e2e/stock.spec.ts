@@ -18,6 +18,7 @@ test('a part that was not in stock is added, and a delivery of it taken in by ke
   await toStock(page, garage);
   await expect(page.getByText(t('stock.none'))).toBeVisible();
   await toStock(page, garage, 'new');
+  await expect(field(page, t('stock.number'))).toBeFocused();
   // Empty fields are told at their place, and the page stays clean for every reader.
   await page.keyboard.press('Enter');
   await expect(page.getByText(t('stock.needed')).first()).toBeVisible();
@@ -33,6 +34,7 @@ test('a part that was not in stock is added, and a delivery of it taken in by ke
   await page.keyboard.press('Escape');
 
   await toStock(page, garage, 'delivery');
+  await expect(page.getByLabel(t('stock.which'), { exact: true })).toBeFocused();
   await page.keyboard.type('or-583');
   await page.keyboard.press('Tab');
   await page.keyboard.type('10');

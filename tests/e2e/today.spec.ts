@@ -1,5 +1,6 @@
 import { t } from '../../renderer/words/t.ts';
 import { expectAxeClean } from './axe.ts';
+import { now, today } from './clock.ts';
 import { expect, test } from './shop-fixture.ts';
 import { enter } from './window.ts';
 
@@ -11,7 +12,7 @@ test('work that cannot be done by its promise is told before it is late; a paper
   garage,
   page,
 }) => {
-  const id = await garage.booked({ promiseAt: Date.now() + TEN_MINUTES });
+  const id = await garage.booked({ promiseAt: now() + TEN_MINUTES });
   await garage.job(id);
   await garage.did('Odile', 'quote.issue', { orderId: id });
   await garage.yes(id);
@@ -26,8 +27,8 @@ test('work that cannot be done by its promise is told before it is late; a paper
   // Two mechanics of 8 h, 85 % of it planned, on a day that the garage works; none else.
   const strip = page.locator('.strip-people');
   const { days } = await garage.did('Odile', 'booking.capacity', {
-    from: new Date().toISOString().slice(0, 10),
-    to: new Date().toISOString().slice(0, 10),
+    from: today(),
+    to: today(),
   });
   const planned = (days[0]?.planned ?? 0) / 1000;
   await expect(strip).toContainText(t('plan.free', { free: planned, planned }));

@@ -1,12 +1,14 @@
-import type { Browser, Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import { t } from '../../renderer/words/t.ts';
 import type { Garage, PersonName } from './garage.ts';
 import { expect, test } from './shop-fixture.ts';
 import { enter, expectOnSheet, field, openOrder, typeCell } from './window.ts';
 
+type OpenWindow = () => Promise<Page>;
+
 /** A window of its own, on another desk: another session and another person. */
-async function windowOf(browser: Browser, garage: Garage, name: PersonName, orderId: string): Promise<Page> {
-  const page = await (await browser.newContext()).newPage();
+async function windowOf(open: OpenWindow, garage: Garage, name: PersonName, orderId: string): Promise<Page> {
+  const page = await open();
   await enter(page, garage, name);
   await openOrder(page, garage, orderId);
   return page;
@@ -15,11 +17,11 @@ async function windowOf(browser: Browser, garage: Garage, name: PersonName, orde
 const price = (page: Page) => field(page, t('sheet.cellPrice', { words: 'Road test' }));
 const both = (page: Page) => page.getByRole('group', { name: t('errors.changed-meanwhile') });
 
-test('what one window adds stands in the other by itself', async ({ garage, browser }) => {
+test('what one window adds stands in the other by itself', async ({ garage, anotherWindow }) => {
   const id = await garage.booked();
   await garage.job(id);
-  const odile = await windowOf(browser, garage, 'Odile', id);
-  const piet = await windowOf(browser, garage, 'Piet', id);
+  const odile = await windowOf(anotherWindow, garage, 'Odile', id);
+  const piet = await windowOf(anotherWindow, garage, 'Piet', id);
   await field(odile, t('sheet.newWords', { letter: 'A' })).fill('Look at the mount 0.5 h');
   await odile.getByRole('button', { name: t('sheet.add'), exact: true }).click();
   await expect(field(piet, t('sheet.cellPrice', { words: 'Look at the mount' }))).toHaveValue('96.00');
@@ -28,12 +30,12 @@ test('what one window adds stands in the other by itself', async ({ garage, brow
 
 test('the same cell typed in two windows: nothing is overwritten, both values stand and the person picks', async ({
   garage,
-  browser,
+  anotherWindow,
 }) => {
   const id = await garage.booked();
   await garage.job(id);
-  const odile = await windowOf(browser, garage, 'Odile', id);
-  const piet = await windowOf(browser, garage, 'Piet', id);
+  const odile = await windowOf(anotherWindow, garage, 'Odile', id);
+  const piet = await windowOf(anotherWindow, garage, 'Piet', id);
   const unitPrice = async () => (await garage.order(id)).jobs[0]?.lines[0]?.unitPrice;
 
   await price(piet).fill('110');
@@ -63,12 +65,12 @@ test('the same cell typed in two windows: nothing is overwritten, both values st
 
 test('what was typed is not lost where the other’s value comes while it is being saved', async ({
   garage,
-  browser,
+  anotherWindow,
 }) => {
   const id = await garage.booked();
   await garage.job(id);
-  const odile = await windowOf(browser, garage, 'Odile', id);
-  const piet = await windowOf(browser, garage, 'Piet', id);
+  const odile = await windowOf(anotherWindow, garage, 'Odile', id);
+  const piet = await windowOf(anotherWindow, garage, 'Piet', id);
   let letGo = () => {};
   const held = new Promise<void>((go) => {
     letGo = go;
@@ -86,11 +88,14 @@ test('what was typed is not lost where the other’s value comes while it is bei
   await expect(both(piet)).toContainText(`${t('parts.theirs')}100.00`);
 });
 
-test('two cells of one line typed in two windows are both kept, and nobody is asked', async ({ garage, browser }) => {
+test('two cells of one line typed in two windows are both kept, and nobody is asked', async ({
+  garage,
+  anotherWindow,
+}) => {
   const id = await garage.booked();
   await garage.job(id);
-  const odile = await windowOf(browser, garage, 'Odile', id);
-  const piet = await windowOf(browser, garage, 'Piet', id);
+  const odile = await windowOf(anotherWindow, garage, 'Odile', id);
+  const piet = await windowOf(anotherWindow, garage, 'Piet', id);
   await price(piet).fill('110');
   await typeCell(odile, t('sheet.cellQuantity', { words: 'Road test' }), '2 h');
   await expect(field(piet, t('sheet.cellQuantity', { words: 'Road test' }))).toHaveValue(/^2/);

@@ -3,6 +3,7 @@ import ICAL from 'ical.js';
 import { hrefOf } from '../../renderer/frame/router.ts';
 import { t } from '../../renderer/words/t.ts';
 import { expectAxeClean } from './axe.ts';
+import { today } from './clock.ts';
 import type { Garage } from './garage.ts';
 import { Keys } from './keys.ts';
 import { expect, test } from './shop-fixture.ts';
@@ -59,14 +60,16 @@ test('a booking is moved by the mouse; a clash is told, not forbidden', async ({
   await page.goto(`${garage.door.host.address}/${hrefOf('today', 'week', MONDAY)}`);
   const block = page.getByRole('button', { name: /^KTB 4471/ });
   const other = page.getByRole('button', { name: /^HLM 93/ });
-  const [from, to] = [await block.boundingBox(), await other.boundingBox()];
-  if (from === null || to === null) throw new Error('the bookings are not drawn');
-  await page.mouse.move(from.x + 12, from.y + 8);
+  await expect(other).toBeVisible();
+  await block.hover({ position: { x: 12, y: 8 } });
   await page.mouse.down();
-  await page.mouse.move(to.x + 12, to.y + 8, { steps: 6 });
+  await other.hover({ position: { x: 12, y: 4 } });
+  // What is dragged lies over the other one now.
+  await other.hover({ position: { x: 12, y: 8 }, force: true });
   await expect(page.getByText(t('plan.clashBay', { other: 'HLM 93', bay: 'Bay 1', from: '13:00' }))).toBeVisible();
   await page.mouse.up();
   await expect.poll(() => bookingOf(garage, first)).toMatchObject({ from: '13:00', day: MONDAY });
+  await expect(page.getByRole('button', { name: /^KTB 4471.*13:00/ })).toBeVisible();
   // The same person in two bays at once is told as well.
   await page.getByRole('button', { name: /^KTB 4471/ }).click();
   await page.getByLabel(t('plan.by')).selectOption('Runa');
@@ -115,8 +118,7 @@ test('a bay kept free, somebody away, and the week as a calendar file', async ({
 
 test('who did not come frees the hours, and may have come after all', async ({ garage, page }) => {
   const { bays } = await garage.did('Odile', 'shop.get', {});
-  const today = new Date().toISOString().slice(0, 10);
-  const booking = { bayId: bays[0]?.id ?? '', day: today, from: '08:00', hours: 2000 };
+  const booking = { bayId: bays[0]?.id ?? '', day: today(), from: '08:00', hours: 2000 };
   await garage.booked({ booking, here: false });
   await enter(page, garage);
   await page.getByRole('link', { name: t('today.week') }).click();
@@ -131,16 +133,17 @@ test('who did not come frees the hours, and may have come after all', async ({ g
 test('the day strip of Today: moved by keys, then by the mouse', async ({ garage, page }) => {
   const { revision, bays } = await garage.did('Odile', 'shop.get', {});
   await garage.did('Odile', 'shop.bays', { revision, bays: [...bays, { id: null, name: 'Floor', words: '' }] });
-  const today = new Date().toISOString().slice(0, 10);
-  const booking = { bayId: bays[0]?.id ?? '', day: today, from: '09:00', hours: 2000 };
+  const booking = { bayId: bays[0]?.id ?? '', day: today(), from: '09:00', hours: 2000 };
   const id = await garage.booked({ booking, here: false });
   const keys = new Keys(page);
   await keys.enter(garage);
   const block = page.getByRole('group', { name: t('today.strip') }).getByRole('link', { name: /KTB 4471.*booked/ });
   await keys.to(block);
   await keys.press(' ', 'ArrowRight', 'ArrowRight', 'ArrowDown', 'Enter');
-  await expect.poll(() => bookingOf(garage, id)).toMatchObject({ bay: 'Floor', from: '09:30', day: today });
+  await expect.poll(() => bookingOf(garage, id)).toMatchObject({ bay: 'Floor', from: '09:30', day: today() });
   await expectAxeClean(page, 'Today after a move');
+  // Where it is drawn is asked once the window has it where the shop has it.
+  await expect(block).toHaveAccessibleName(/9:30/);
   const [car, strip] = [await block.boundingBox(), await page.locator('.strip').boundingBox()];
   if (car === null || strip === null) throw new Error('the day is not drawn');
   await page.mouse.move(car.x + 20, car.y + 20);
