@@ -3,6 +3,7 @@ import { Notice } from '../parts/Notice.tsx';
 import { wrongSentence } from '../sheet/Wrong.tsx';
 import { useWriting } from '../state/shop.ts';
 import type { CallError } from '../state/transport.ts';
+import { mayPass } from '../state/unsaved.ts';
 import { t } from '../words/t.ts';
 
 interface Props {
@@ -15,9 +16,6 @@ interface Props {
   readonly onAgain: () => void;
 }
 
-/** Errors that may go away by themselves: then it is worth trying again. */
-const PASSING: ReadonlySet<CallError['code']> = new Set(['no-answer', 'disk-full', 'read-only', 'unknown-fault']);
-
 /** An oxide line above the foot: what did not happen, why, and the way to try again where that can help. */
 export function NotDone({ what, changed, error, onAgain }: Props) {
   const writing = useWriting();
@@ -26,7 +24,7 @@ export function NotDone({ what, changed, error, onAgain }: Props) {
     <Notice
       what={what}
       action={
-        PASSING.has(error.code) ? (
+        mayPass(error) ? (
           <Button small onClick={onAgain}>
             {t('parts.tryAgain')}
           </Button>

@@ -18,6 +18,7 @@ import { listenToKeys, useKey } from './keys.ts';
 import { Rail } from './Rail.tsx';
 import { goTo, PLACES, type PlaceName, useRoute } from './router.ts';
 import { Top } from './Top.tsx';
+import { UnsavedLine } from './UnsavedLine.tsx';
 import { Warnings } from './Warnings.tsx';
 import { useLookOfMachine, useWidth } from './width.ts';
 
@@ -90,6 +91,7 @@ function Framed({ practice, warnings, away }: FramedProps) {
             <Place path={route.path} query={route.query} />
           </Suspense>
         </Fault>
+        <UnsavedLine />
       </main>
       {keysShown ? <KeysSheet onClose={() => showKeys(false)} /> : null}
     </div>

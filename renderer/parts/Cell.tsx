@@ -1,6 +1,7 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { useWriting } from '../state/shop.ts';
 import type { CallError } from '../state/transport.ts';
+import { useNotSaved } from '../state/unsaved.ts';
 import { errorSentence } from '../words/error-sentence.ts';
 import { t } from '../words/t.ts';
 
@@ -41,6 +42,7 @@ export function Cell(props: Props) {
   const { label, value, save, figure = false, readOnly = false, rest } = props;
   const id = useId();
   const writing = useWriting();
+  const notSaved = useNotSaved();
   const [text, setText] = useState<string | null>(null);
   const [typing, setTyping] = useState(false);
   const [refused, setRefused] = useState<Exclude<CellSaved, { ok: true }> | null>(null);
@@ -69,6 +71,7 @@ export function Cell(props: Props) {
     sent.current = typed;
     const saved = await save(typed, over);
     setRefused(saved.ok ? null : saved);
+    notSaved(saved.ok ? null : saved.error, () => void send(typed, over));
     if (!saved.ok) {
       sent.current = null;
       // The row may have come anew while it was under way; what was typed is still theirs to keep.
@@ -86,7 +89,10 @@ export function Cell(props: Props) {
     const typed = text;
     if (restoring.current || typed === null || typed === value) {
       restoring.current = false;
-      if (typed === value) setRefused(null);
+      if (typed === value) {
+        setRefused(null);
+        notSaved(null);
+      }
       if (refused === null || typed === value) setText(null);
       return;
     }
@@ -98,6 +104,7 @@ export function Cell(props: Props) {
       restoring.current = true;
       setText(null);
       setRefused(null);
+      notSaved(null);
       props.onTyping?.(value);
       event.currentTarget.blur();
       event.stopPropagation();

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Both, type CellSaved, refusedWords } from '../../parts/Cell.tsx';
 import { useWriting } from '../../state/shop.ts';
+import { useNotSaved } from '../../state/unsaved.ts';
 import { type RowCell, useRowCell } from '../row-cell.ts';
 
 interface Props extends RowCell {
@@ -10,6 +11,7 @@ interface Props extends RowCell {
 /** One of a list as a cell of a row: saved when it is chosen. */
 export function SheetPick({ options, ...row }: Props) {
   const writing = useWriting();
+  const notSaved = useNotSaved();
   const { typing, send } = useRowCell(row);
   const [chosen, setChosen] = useState<string | null>(null);
   const [refused, setRefused] = useState<Exclude<CellSaved, { ok: true }> | null>(null);
@@ -19,6 +21,7 @@ export function SheetPick({ options, ...row }: Props) {
     typing(value);
     const saved = await send(value, over);
     setRefused(saved.ok ? null : saved);
+    notSaved(saved.ok ? null : saved.error, () => void go(value, over));
     if (saved.ok) setChosen(null);
   };
   return (

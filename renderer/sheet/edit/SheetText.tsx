@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Both, type CellSaved, refusedWords } from '../../parts/Cell.tsx';
 import { useWriting } from '../../state/shop.ts';
+import { useNotSaved } from '../../state/unsaved.ts';
 import { type RowCell, useRowCell } from '../row-cell.ts';
 
 interface Props extends RowCell {
@@ -13,12 +14,14 @@ interface Props extends RowCell {
 /** Words of more than one line as a cell of a row: as high as they are, saved on leaving. */
 export function SheetText({ locked, said = false, placeholder, ...row }: Props) {
   const writing = useWriting();
+  const notSaved = useNotSaved();
   const { typing, send } = useRowCell(row);
   const [text, setText] = useState<string | null>(null);
   const [refused, setRefused] = useState<Exclude<CellSaved, { ok: true }> | null>(null);
   const go = async (typed: string, over: boolean) => {
     const saved = await send(typed, over);
     setRefused(saved.ok ? null : saved);
+    notSaved(saved.ok ? null : saved.error, () => void go(typed, over));
     if (saved.ok) setText(null);
   };
   if (locked) return <p className={said ? 'said' : undefined}>{row.value}</p>;
@@ -41,6 +44,7 @@ export function SheetText({ locked, said = false, placeholder, ...row }: Props) 
           if (event.key !== 'Escape') return;
           setText(null);
           setRefused(null);
+          notSaved(null);
           event.currentTarget.blur();
           event.stopPropagation();
         }}
