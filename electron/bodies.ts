@@ -13,6 +13,9 @@ export const callBody = z.strictObject({
 
 export const enterBody = z.strictObject({ person: z.string().max(200), code: z.string().max(200) });
 
+/** The cell that a window has in hand, by the window's own name for it; null: none. */
+export const handBody = z.strictObject({ cell: z.string().min(1).max(120).nullable() });
+
 export const paperId = z.string().regex(/^[0-9A-Za-z-]{1,64}$/);
 
 /** What the operation paper.read gives. */

@@ -6,4 +6,6 @@ export const CHANNELS = {
   who: 'shop:who',
   paper: 'shop:paper',
   change: 'shop:change',
+  hand: 'shop:hand',
+  hands: 'shop:hands',
 } as const;

@@ -13,9 +13,10 @@ import type {
   Shell,
   WebContents,
 } from 'electron';
-import { callBody, type DoorAnswer, enterBody, enterOutput, paperId, paperOutput } from './bodies.ts';
+import { callBody, type DoorAnswer, enterBody, enterOutput, handBody, paperId, paperOutput } from './bodies.ts';
 import { CHANNELS } from './channels.ts';
 import type { Shop } from './dispatch.ts';
+import type { Hands } from './hands.ts';
 import { findPage, GUARDS } from './pages.ts';
 import type { Entered } from './sessions.ts';
 
@@ -35,7 +36,7 @@ export interface DesktopSettings {
   /** The file of the built preload. */
   readonly preload: string;
   /** Opens the shop; called once the program may run. */
-  open(): Promise<{ shop: Shop; close(): Promise<void> }>;
+  open(): Promise<{ shop: Shop; hands: Hands; close(): Promise<void> }>;
   /** Says in a box why the shop cannot be opened. */
   tell(fault: unknown): void;
 }
@@ -67,7 +68,7 @@ async function openWindow(parts: ElectronParts, settings: DesktopSettings): Prom
   const { app, protocol } = parts;
   denyAll(parts.session.defaultSession);
   protocol.handle('app', (request) => page(settings.root, request.url));
-  const { shop, close } = await settings.open();
+  const { shop, hands, close } = await settings.open();
   const window = new parts.BrowserWindow({
     width: 1440,
     height: 900,
@@ -85,10 +86,13 @@ async function openWindow(parts: ElectronParts, settings: DesktopSettings): Prom
     },
   });
   const stopListening = shop.onChange((rooms) => window.webContents.send(CHANNELS.change, rooms));
-  serve(parts, shop, window);
+  const stopHands = hands.onMove(() => window.webContents.send(CHANNELS.hands, hands.others(window)));
+  serve(parts, shop, hands, window);
   window.once('ready-to-show', () => window.show());
   window.once('closed', () => {
     stopListening();
+    stopHands();
+    hands.take(window, null);
     app.quit();
   });
   let closed = false;
@@ -142,7 +146,7 @@ async function page(root: string, url: string): Promise<Response> {
 }
 
 /** Answers the window's own top frame, and nobody else. */
-function serve(parts: ElectronParts, shop: Shop, window: BrowserWindow): void {
+function serve(parts: ElectronParts, shop: Shop, hands: Hands, window: BrowserWindow): void {
   let entered: Entered | null = null;
   const caller = () => ({ personId: entered?.personId ?? null, device: 'desktop' });
   const turnedAway = (why: string): DoorAnswer => ({ ok: false, error: { code: 'turned-away', why } });
@@ -165,11 +169,21 @@ function serve(parts: ElectronParts, shop: Shop, window: BrowserWindow): void {
     const read = enterBody.safeParse(sent);
     if (!read.success) return turnedAway('shape');
     const result = await shop.enter(read.data.person, read.data.code);
+    hands.take(window, null);
     if (result.ok) entered = enterOutput.parse(result.output);
     return result;
   });
   answer(CHANNELS.leave, async () => {
     entered = null;
+    hands.take(window, null);
+    return { ok: true, output: {} };
+  });
+  answer(CHANNELS.hand, async (sent) => {
+    const read = handBody.safeParse(sent);
+    if (!read.success) return turnedAway('shape');
+    if (entered === null) return turnedAway('sign-in');
+    const { cell } = read.data;
+    hands.take(window, cell === null ? null : { name: entered.name, cell });
     return { ok: true, output: {} };
   });
   answer(CHANNELS.who, async () => ({

@@ -3,9 +3,10 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import type { AddressInfo } from 'node:net';
 import { resolve } from 'node:path';
 import { z } from 'zod';
-import { callBody, type DoorAnswer, enterBody, enterOutput, paperId, paperOutput } from './bodies.ts';
+import { callBody, type DoorAnswer, enterBody, enterOutput, handBody, paperId, paperOutput } from './bodies.ts';
 import { Changes } from './changes.ts';
 import type { Shop } from './dispatch.ts';
+import { Hands } from './hands.ts';
 import { findPage, GUARDS, sendPage } from './pages.ts';
 import { checkSource, readJson, readTarget, TurnedAway } from './request.ts';
 import { cookie, type Entered, newSecret, type Session, Sessions, sameSecret } from './sessions.ts';
@@ -15,6 +16,8 @@ const nothing = z.strictObject({});
 
 export interface HostSettings {
   readonly shop: Shop;
+  /** Who has which cell in hand, shared with the desktop's own window; absent: among the browsers only. */
+  readonly hands?: Hands;
   /** The folder of the built window. */
   readonly root: string;
   /** Where it listens if that port is free; 0 or absent: any. */
@@ -45,7 +48,9 @@ export async function startHost(settings: HostSettings): Promise<Host> {
   const sessions = new Sessions();
   const changes = new Changes();
   const shop = settings.shop;
-  const stopListening = shop.onChange((rooms) => changes.tell(rooms));
+  const hands = settings.hands ?? new Hands();
+  const tellHands = () => changes.tellEach('hands', (session) => hands.others(session));
+  const stops = [shop.onChange((rooms) => changes.tell(rooms)), hands.onMove(tellHands)];
   let port = 0;
 
   let inHand = 0;
@@ -111,19 +116,30 @@ export async function startHost(settings: HostSettings): Promise<Host> {
     if (path === '/enter') {
       const { person, code } = parse(enterBody, body);
       const entered = await shop.enter(person, code);
+      hands.take(session, null);
       if (entered.ok) session.entered = enterOutput.parse(entered.output);
       return send(response, 200, entered);
     }
     if (path === '/leave') {
       parse(nothing, body);
       session.entered = null;
+      hands.take(session, null);
+      return send(response, 200, { ok: true, output: {} });
+    }
+    if (path === '/hand') {
+      const { cell } = parse(handBody, body);
+      if (session.entered === null) throw new TurnedAway(401, 'sign-in');
+      hands.take(session, cell === null ? null : { name: session.entered.name, cell });
       return send(response, 200, { ok: true, output: {} });
     }
     throw new TurnedAway(404, 'path');
   }
 
   async function get(path: string, response: ServerResponse, session: Session): Promise<void> {
-    if (path === '/changes') return changes.add(response);
+    if (path === '/changes') {
+      changes.add(response, session, () => hands.take(session, null));
+      return tellHands();
+    }
     if (path === '/who') {
       const output: { person: Entered | null; practice: boolean; folder: string } = {
         person: session.entered,
@@ -173,7 +189,7 @@ export async function startHost(settings: HostSettings): Promise<Host> {
     newLink,
     windows: () => changes.windows,
     async close() {
-      stopListening();
+      for (const stop of stops) stop();
       changes.close();
       const closed = new Promise((done) => server.close(done));
       // What is being answered may be answered; then every connection is cut.

@@ -4,6 +4,7 @@ import { createShopFolder } from '../db/file/folder.ts';
 import { holdShop, type ShopLock } from '../db/file/lock.ts';
 import { openShop, type Shop } from '../db/shop.ts';
 
+import { Hands } from './hands.ts';
 import { type Host, startHost } from './host.ts';
 import { sayFault } from './words.ts';
 
@@ -37,6 +38,7 @@ export interface OpenShop {
 export interface OpenDoor {
   readonly shop: Shop;
   readonly host: Host;
+  readonly hands: Hands;
   /** Closes the door, then the shop as above. */
   close(): Promise<void>;
 }
@@ -85,8 +87,10 @@ function usualPort(folder: string): number {
 export async function openWithDoor(settings: DoorSettings): Promise<OpenDoor> {
   const { shop, lock, close } = await openLocked(settings);
   try {
+    const hands = new Hands();
     const host = await startHost({
       shop,
+      hands,
       root: settings.root ?? WINDOW_FOLDER,
       port: settings.port ?? usualPort(settings.folder),
       insist: settings.port !== undefined,
@@ -99,7 +103,7 @@ export async function openWithDoor(settings: DoorSettings): Promise<OpenDoor> {
       await host.close();
       await close();
     };
-    return { shop, host, close: closeAll };
+    return { shop, host, hands, close: closeAll };
   } catch (fault) {
     await close();
     throw fault;

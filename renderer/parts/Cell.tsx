@@ -27,7 +27,9 @@ interface Props {
   /** As one types: sums elsewhere follow. */
   readonly onTyping?: (text: string) => void;
   /** Who else is in it. */
-  readonly other?: string;
+  readonly other?: string | undefined;
+  /** The hand is in it now, or has left it. */
+  readonly onHand?: (held: boolean) => void;
   readonly className?: string;
   readonly list?: string;
   readonly autoFocus?: boolean;
@@ -86,6 +88,7 @@ export function Cell(props: Props) {
   };
   const leave = () => {
     setTyping(false);
+    props.onHand?.(false);
     const typed = text;
     if (restoring.current || typed === null || typed === value) {
       restoring.current = false;
@@ -121,7 +124,7 @@ export function Cell(props: Props) {
   const shown = text ?? (typing ? value : (rest ?? value));
   return (
     <span className={`cell-place ${props.className ?? ''}`}>
-      {props.other === undefined ? null : <span className="cell-other">{props.other}</span>}
+      {props.other === undefined ? null : <InCell name={props.other} />}
       <input
         ref={field}
         type={props.type ?? 'text'}
@@ -138,7 +141,9 @@ export function Cell(props: Props) {
         maxLength={SIGNS_MOST}
         data-column={props.column}
         onFocus={() => {
-          if (!readOnly) setTyping(true);
+          if (readOnly) return;
+          setTyping(true);
+          props.onHand?.(true);
         }}
         onChange={(event) => {
           setText(event.target.value);
@@ -182,6 +187,16 @@ export function refusedWords(
 ): string {
   if (refused.words !== undefined) return refused.words;
   return refused.error === undefined ? t('parts.notSaved') : errorSentence(refused.error, writing);
+}
+
+/** Somebody else is in it: the name stands at its edge, the value stays to be read. */
+export function InCell({ name }: { readonly name: string }) {
+  return (
+    <span className="cell-other">
+      {name}
+      <span className="aloud"> {t('parts.isInIt')}</span>
+    </span>
+  );
 }
 
 interface BothProps {

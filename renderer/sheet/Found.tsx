@@ -52,6 +52,7 @@ export function Found({ order, locked, headLocked }: Props) {
             said
             locked={false}
             label={t('sheet.says')}
+            hand={`${order.id} complaint`}
             value={order.complaint}
             revision={order.revision}
             save={(complaint, revision) => save('order.change', { id: order.id, revision, change: { complaint } })}
@@ -66,6 +67,7 @@ export function Found({ order, locked, headLocked }: Props) {
           <div className="finding" key={finding.id}>
             <SheetCell
               label={t('sheet.found')}
+              hand={`${finding.id} text`}
               value={finding.text}
               revision={finding.revision}
               locked={locked}

@@ -45,6 +45,7 @@ export function JobPart({ order, job, locked, current, onCurrent }: Props) {
         <h3>{job.letter}</h3>
         <SheetCell
           label={t('sheet.jobTitle', { letter: job.letter })}
+          hand={`${job.id} title`}
           value={job.title}
           revision={job.revision}
           locked={locked}

@@ -55,6 +55,7 @@ export function LineRow({ order, line, locked }: Props) {
       <span className="ln-words">
         <SheetCell
           label={t('sheet.cellWords')}
+          hand={`${line.id} words`}
           column="words"
           value={line.words}
           revision={line.revision}
@@ -70,6 +71,7 @@ export function LineRow({ order, line, locked }: Props) {
       ) : (
         <SheetCell
           label={t('sheet.cellQuantity', { words: line.words })}
+          hand={`${line.id} quantity`}
           column="quantity"
           value={quantityOf({ ...line })}
           revision={line.revision}
@@ -84,6 +86,7 @@ export function LineRow({ order, line, locked }: Props) {
       )}
       <SheetCell
         label={t('sheet.cellPrice', { words: line.words })}
+        hand={`${line.id} price`}
         column="price"
         value={amountText(line.unitPrice, writing)}
         revision={line.revision}

@@ -1,4 +1,5 @@
 import { Cell } from '../parts/Cell.tsx';
+import { takeInHand, useHands } from '../state/hands.ts';
 import { type RowCell, useRowCell } from './row-cell.ts';
 
 interface Props extends RowCell {
@@ -7,12 +8,15 @@ interface Props extends RowCell {
   readonly placeholder?: string;
   /** Enter goes down it. */
   readonly column?: 'words' | 'quantity' | 'price';
+  /** What every window calls this cell: the row's id and the column. */
+  readonly hand?: string;
   readonly type?: 'text' | 'datetime-local' | 'date';
 }
 
 /** A cell of a row with a revision, saved on leaving it; both values stand in it where two people wrote there at once. */
-export function SheetCell({ locked = false, figure = false, placeholder, type, column, ...row }: Props) {
+export function SheetCell({ locked = false, figure = false, placeholder, type, column, hand, ...row }: Props) {
   const { typing, send } = useRowCell(row);
+  const other = useHands((hands) => (hand === undefined ? undefined : hands.others.get(hand)));
   if (locked) return <span className={figure ? 'figure' : undefined}>{row.value}</span>;
   return (
     <Cell
@@ -22,6 +26,8 @@ export function SheetCell({ locked = false, figure = false, placeholder, type, c
       {...(type === undefined ? {} : { type })}
       {...(column === undefined ? {} : { column })}
       {...(placeholder === undefined ? {} : { placeholder })}
+      other={other}
+      {...(hand === undefined ? {} : { onHand: (held: boolean) => takeInHand(held ? hand : null) })}
       onTyping={typing}
       save={send}
     />

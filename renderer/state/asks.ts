@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import { type AskName, ask } from './call.ts';
+import { hear } from './hands.ts';
 import { type CallError, listen } from './transport.ts';
 
 /** One answer that is kept, by operation and input. */
@@ -105,5 +106,5 @@ export function forgetAll(): void {
 
 /** Starts listening for what others change. */
 export function startListening(): () => void {
-  return listen(refresh, refresh);
+  return listen(refresh, refresh, hear);
 }

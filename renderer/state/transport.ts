@@ -28,6 +28,12 @@ export interface Who {
   readonly folder: string;
 }
 
+/** A cell that somebody else has in hand. */
+export interface Hand {
+  readonly name: string;
+  readonly cell: string;
+}
+
 /** What the desktop's preload puts at `window.crownwheel`; the browser host offers the same over HTTP. */
 interface Bridge {
   call(body: CallBody): Promise<Answer>;
@@ -36,6 +42,10 @@ interface Bridge {
   who(): Promise<Answer>;
   /** Tells the rooms of the contract that changed; returns how to stop listening. */
   onChange(listener: (rooms: readonly string[]) => void): () => void;
+  /** This window has that cell in hand; null: none. */
+  hand(cell: string | null): Promise<Answer>;
+  /** Tells which cells the other windows have in hand; returns how to stop listening. */
+  onHands(listener: (hands: readonly Hand[]) => void): () => void;
   /** Opens an issued paper in the machine's own reader. */
   openPaper?(paperId: string): void;
 }
@@ -80,16 +90,31 @@ export function sendLeave(): Promise<CallAnswer<unknown>> {
   return window.crownwheel ? overBridge(window.crownwheel.leave()) : overHttp('/leave', {});
 }
 
+/** Nobody waits for it: where it is lost, a name is missing at a cell's edge. */
+export function sendHand(cell: string | null): Promise<CallAnswer<unknown>> {
+  return window.crownwheel ? overBridge(window.crownwheel.hand(cell)) : overHttp('/hand', { cell });
+}
+
 export function askWho(): Promise<CallAnswer<unknown>> {
   return window.crownwheel ? overBridge(window.crownwheel.who()) : overHttp('/who');
 }
 
 /** Listens for changes; `onGap` is told when the stream came back after a break, since changes may have been missed. */
-export function listen(onRooms: (rooms: readonly string[]) => void, onGap: () => void): () => void {
-  if (window.crownwheel) return window.crownwheel.onChange(onRooms);
+export function listen(
+  onRooms: (rooms: readonly string[]) => void,
+  onGap: () => void,
+  onHands: (hands: readonly Hand[]) => void,
+): () => void {
+  if (window.crownwheel) {
+    const stops = [window.crownwheel.onChange(onRooms), window.crownwheel.onHands(onHands)];
+    return () => {
+      for (const stop of stops) stop();
+    };
+  }
   const source = new EventSource('/changes');
   let broken = false;
   source.addEventListener('change', (event) => onRooms(JSON.parse(event.data) as readonly string[]));
+  source.addEventListener('hands', (event) => onHands(JSON.parse(event.data) as readonly Hand[]));
   source.addEventListener('error', () => {
     broken = true;
   });

@@ -36,3 +36,15 @@ export function useAsk<N extends AskName>(operation: N, input: InputOf<N> | null
   const loading = useLate(text !== null && kept === undefined);
   return { data: kept?.data as OutputOf<N> | undefined, error: kept?.error ?? null, loading };
 }
+
+/**
+ * The same for what is being typed: the answer to what stood there a letter before stands until the next one is here, so
+ * that a list of finds does not go and come under the hand that is on its way to it.
+ */
+export function useAskAsTyped<N extends AskName>(operation: N, input: InputOf<N> | null): Asked<OutputOf<N>> {
+  const asked = useAsk(operation, input);
+  const [last, setLast] = useState<OutputOf<N> | undefined>(undefined);
+  const standing = input === null ? undefined : (asked.data ?? last);
+  if (standing !== last) setLast(standing);
+  return { ...asked, data: standing };
+}

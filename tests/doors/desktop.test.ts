@@ -5,6 +5,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { makeBridge } from '../../electron/bridge.ts';
 import { CHANNELS } from '../../electron/channels.ts';
 import { type ElectronParts, ORIGIN, runDesktop } from '../../electron/desktop.ts';
+import { Hands } from '../../electron/hands.ts';
 import { FakeShop } from './fake-shop.ts';
 
 // Electron's binary is not there: these tests show what the shell asks of Electron, not what Electron does with it.
@@ -14,6 +15,7 @@ type Recorded = Record<string, Listener>;
 
 let folder: string;
 let shop: FakeShop;
+let hands: Hands;
 let log: string[];
 let appOn: Recorded;
 let contentsOn: Recorded;
@@ -103,12 +105,13 @@ beforeEach(async () => {
   writeFileSync(join(folder, 'root', 'index.html'), 'the window');
   writeFileSync(join(folder, 'secret.json'), '{}');
   shop = new FakeShop();
+  hands = new Hands();
   [log, sent, options] = [[], [], undefined];
   [appOn, contentsOn, windowOn, handlers, guards] = [{}, {}, {}, {}, {}];
   runDesktop(parts(), {
     root: join(folder, 'root'),
     preload: join(folder, 'preload.cjs'),
-    open: async () => ({ shop, close: () => shop.close() }),
+    open: async () => ({ shop, hands, close: () => shop.close() }),
     tell: (fault) => log.push(`tell ${String(fault)}`),
   });
   expect(log).toEqual(['sandbox', 'schemes']);
@@ -203,6 +206,19 @@ test('somebody enters, calls under that name, reads a paper, and leaves', async 
 test('the window hears what changed', async () => {
   await ask(CHANNELS.call, { operation: 'customer.add', input: {} });
   expect(sent).toEqual([[CHANNELS.change, ['customer']]]);
+});
+
+test('which cell is in hand is told under the name of whoever is working, and the others are heard', async () => {
+  expect(await ask(CHANNELS.hand, { cell: 'line-1 price' })).toMatchObject({ error: { why: 'sign-in' } });
+  await ask(CHANNELS.enter, { person: 'Nadja', code: '4711' });
+  expect(await ask(CHANNELS.hand, { cell: 7 })).toMatchObject({ error: { why: 'shape' } });
+  expect(await ask(CHANNELS.hand, { cell: 'line-1 price' })).toEqual({ ok: true, output: {} });
+  const browser = {};
+  expect(hands.others(browser)).toMatchObject([{ cell: 'line-1 price' }]);
+  hands.take(browser, { name: 'Piet', cell: 'line-2 price' });
+  expect(sent.at(-1)).toEqual([CHANNELS.hands, [{ name: 'Piet', cell: 'line-2 price' }]]);
+  await ask(CHANNELS.leave);
+  expect(hands.others(browser)).toEqual([]);
 });
 
 test('quitting waits for the shop to close, once', async () => {

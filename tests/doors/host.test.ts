@@ -319,7 +319,7 @@ test('an unforeseen fault is noted under an id, and shows nothing of itself', as
 });
 
 /** Reads server-sent events until `count` have come. */
-async function listen(cookie: string, count: number): Promise<() => Promise<string[]>> {
+async function listen(cookie: string, count: number, event = 'change'): Promise<() => Promise<string[]>> {
   const stop = new AbortController();
   const stream = await fetch(`${host.address}/changes`, { headers: { cookie }, signal: stop.signal });
   expect(stream.headers.get('content-type')).toBe('text/event-stream');
@@ -331,7 +331,7 @@ async function listen(cookie: string, count: number): Promise<() => Promise<stri
       seen.splice(
         0,
         seen.length,
-        ...[...text.matchAll(/^event: change\ndata: (.*)\n\n/gm)].map((found) => found[1] ?? ''),
+        ...[...text.matchAll(new RegExp(`^event: ${event}\\ndata: (.*)\\n\\n`, 'gm'))].map((found) => found[1] ?? ''),
       );
       if (seen.length >= count) break;
     }
@@ -348,6 +348,31 @@ test('every open window is told what changed', async () => {
   await call(one, 'customer.add');
   expect(await atOne()).toEqual(['["customer"]']);
   expect(await atOther()).toEqual(['["customer"]']);
+});
+
+test('every other window is told who has which cell in hand, until it is let go or the window goes', async () => {
+  const [one, other] = [await letIn(), await letIn()];
+  expect((await post('/hand', one, { cell: 'line-1 price' })).status).toBe(401);
+  await post('/enter', one, { person: 'Nadja', code: '4711' });
+  await post('/enter', other, { person: 'Ole', code: '1234' });
+  // Nothing is in hand as it opens; taken; the same again is no news; let go; taken; its window goes.
+  const atOther = await listen(other, 6, 'hands');
+  const stop = new AbortController();
+  const stream = await fetch(`${host.address}/changes`, { headers: { cookie: one }, signal: stop.signal });
+  for (const cell of ['line-1 price', 'line-1 price', null, 'line-2 price'])
+    expect((await post('/hand', one, { cell })).status).toBe(200);
+  for (const wrong of [{}, { cell: '' }, { cell: 7 }, { cell: 'x'.repeat(121) }, { cell: 'a', name: 'Ole' }])
+    expect((await post('/hand', one, wrong)).status).toBe(400);
+  stop.abort();
+  await stream.text().catch(() => '');
+  const told = await atOther();
+  expect(told.filter((data, at) => data !== told[at - 1])).toEqual([
+    '[]',
+    '[{"name":"Nadja","cell":"line-1 price"}]',
+    '[]',
+    '[{"name":"Nadja","cell":"line-2 price"}]',
+    '[]',
+  ]);
 });
 
 test('closing ends open streams at once and leaves the shop to its owner', async () => {

@@ -44,10 +44,11 @@ test('a job is written by keys, kept with Ctrl Enter, and put on a sheet', async
   // What is still being typed is kept too.
   await field(page, t('jobBook.source')).fill('our own, page 1');
   await page.keyboard.press('Control+Enter');
+  const kept = async () =>
+    (await garage.did('Odile', 'jobBook.list', {})).rows.find((one) => one.title === 'Change the axle seal')?.id ?? '';
+  await expect.poll(kept).not.toBe('');
   await expect(page.getByText(t('jobBook.versionOf', { n: 1 }))).toBeVisible();
-  const { rows } = await garage.did('Odile', 'jobBook.list', {});
-  const row = rows.find((one) => one.title === 'Change the axle seal');
-  const { content } = await garage.did('Odile', 'jobBook.get', { id: row?.id ?? '' });
+  const { content } = await garage.did('Odile', 'jobBook.get', { id: await kept() });
   expect(content).toMatchObject({
     bookHours: 2500,
     sourceOfFigures: 'our own, page 1',

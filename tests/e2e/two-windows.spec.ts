@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import { t } from '../../renderer/words/t.ts';
+import { expectAxeClean } from './axe.ts';
 import type { Garage, PersonName } from './garage.ts';
 import { expect, test } from './shop-fixture.ts';
 import { enter, expectOnSheet, field, openOrder, typeCell } from './window.ts';
@@ -86,6 +87,31 @@ test('what was typed is not lost where the other’s value comes while it is bei
   letGo();
   await expect(both(piet)).toContainText(`${t('parts.yours')}110`);
   await expect(both(piet)).toContainText(`${t('parts.theirs')}100.00`);
+});
+
+test('somebody else in a cell stands at its edge by name, until they leave it or their window goes', async ({
+  garage,
+  anotherWindow,
+}) => {
+  const id = await garage.booked();
+  await garage.job(id);
+  const odile = await windowOf(anotherWindow, garage, 'Odile', id);
+  const piet = await windowOf(anotherWindow, garage, 'Piet', id);
+  const name = (page: Page) => page.locator('.cell-other');
+  await price(piet).focus();
+  await expect(name(odile)).toHaveText(`Piet ${t('parts.isInIt')}`);
+  await expect(name(odile).locator('xpath=..').getByRole('textbox')).toHaveValue('96.00');
+  await expect(name(piet)).toHaveCount(0);
+  await expectAxeClean(odile, 'somebody else in a cell');
+  // On to the words of the customer, which are a cell as well.
+  await field(piet, t('sheet.says')).focus();
+  await expect(name(odile).locator('xpath=..').getByRole('textbox')).toHaveValue('It whines from the back.');
+  await field(piet, t('sheet.says')).blur();
+  await expect(name(odile)).toHaveCount(0);
+  await price(piet).focus();
+  await expect(name(odile)).toHaveCount(1);
+  await piet.close();
+  await expect(name(odile)).toHaveCount(0);
 });
 
 test('two cells of one line typed in two windows are both kept, and nobody is asked', async ({

@@ -1,8 +1,9 @@
 import { useDeferredValue, useState } from 'react';
+import { civilDateOf } from '../../../core/time/instant.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { useWriting } from '../../state/shop.ts';
-import { useAsk } from '../../state/use-ask.ts';
+import { useAsk, useAskAsTyped } from '../../state/use-ask.ts';
 import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import type { Change, Draft, Errors } from './draft.ts';
@@ -21,9 +22,12 @@ interface Props {
 export function WhoRow({ draft, change, errors }: Props) {
   const [typed, setTyped] = useState('');
   const asked = useDeferredValue(typed.trim());
-  const found = useAsk('find.line', draft.customerId === null && asked.length > 1 ? { text: asked, most: 8 } : null);
+  const found = useAskAsTyped(
+    'find.line',
+    draft.customerId === null && asked.length > 1 ? { text: asked, most: 8 } : null,
+  );
   const plate = useDeferredValue(draft.carId === null && draft.customerId === null ? draft.plate.trim() : '');
-  const byPlate = useAsk('find.line', plate.length > 2 ? { text: plate, most: 4 } : null);
+  const byPlate = useAskAsTyped('find.line', plate.length > 2 ? { text: plate, most: 4 } : null);
   const all = [...(found.data?.hits ?? []), ...(byPlate.data?.hits.filter((hit) => hit.kind === 'car') ?? [])];
   const hits = all.filter(
     (hit, at) => (hit.kind === 'customer' || hit.kind === 'car') && all.findIndex((one) => one.id === hit.id) === at,
@@ -114,7 +118,7 @@ function Known({ id, onOther }: { readonly id: string; readonly onOther: () => v
   const { owed } = customer;
   return (
     <p className="small" role="status">
-      {t('intake.knownSince', { n: customer.cars.length, year: new Date(customer.since).getFullYear() })}{' '}
+      {t('intake.knownSince', { n: customer.cars.length, year: civilDateOf(customer.since, writing.zone).slice(0, 4) })}{' '}
       {owed === null ? null : owed > 0 ? (
         <b className="in-heed">{t('intake.owes', { sum: amountText(owed, writing) })}</b>
       ) : (

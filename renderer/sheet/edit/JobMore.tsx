@@ -78,6 +78,7 @@ export function JobMore({ job }: { readonly job: Job }) {
           locked={false}
           revision={revision}
           label={t('edit.noteOf', { letter })}
+          hand={`${job.id} note`}
           value={job.note}
           placeholder={t('edit.noteHint')}
           save={(note, on) => change(on, { note })}

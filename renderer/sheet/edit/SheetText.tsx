@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { Both, type CellSaved, refusedWords } from '../../parts/Cell.tsx';
+import { Both, type CellSaved, InCell, refusedWords } from '../../parts/Cell.tsx';
+import { takeInHand, useHands } from '../../state/hands.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useNotSaved } from '../../state/unsaved.ts';
 import { type RowCell, useRowCell } from '../row-cell.ts';
@@ -9,13 +10,16 @@ interface Props extends RowCell {
   /** The customer's own words: in italic. */
   readonly said?: boolean;
   readonly placeholder?: string;
+  /** What every window calls this cell. */
+  readonly hand: string;
 }
 
 /** Words of more than one line as a cell of a row: as high as they are, saved on leaving. */
-export function SheetText({ locked, said = false, placeholder, ...row }: Props) {
+export function SheetText({ locked, said = false, placeholder, hand, ...row }: Props) {
   const writing = useWriting();
   const notSaved = useNotSaved();
   const { typing, send } = useRowCell(row);
+  const other = useHands((hands) => hands.others.get(hand));
   const [text, setText] = useState<string | null>(null);
   const [refused, setRefused] = useState<Exclude<CellSaved, { ok: true }> | null>(null);
   const go = async (typed: string, over: boolean) => {
@@ -27,6 +31,7 @@ export function SheetText({ locked, said = false, placeholder, ...row }: Props) 
   if (locked) return <p className={said ? 'said' : undefined}>{row.value}</p>;
   return (
     <span className="cell-place">
+      {other === undefined ? null : <InCell name={other} />}
       <textarea
         className={said ? 'cell text said' : 'cell text'}
         aria-label={row.label}
@@ -37,7 +42,9 @@ export function SheetText({ locked, said = false, placeholder, ...row }: Props) 
           setText(event.target.value);
           typing(event.target.value);
         }}
+        onFocus={() => takeInHand(hand)}
         onBlur={() => {
+          takeInHand(null);
           if (text !== null && text !== row.value) void go(text, false);
         }}
         onKeyDown={(event) => {

@@ -27,6 +27,7 @@ export const parts = {
   notSaved: 'Not saved.',
   wordsStay: 'Your words stay in the cell.',
   tryAgain: 'Try again',
+  isInIt: 'is in this cell now',
   yours: 'Yours',
   theirs: 'Meanwhile here',
   keep: 'Keep {value}',
