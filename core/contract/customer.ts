@@ -2,6 +2,9 @@ import { z } from 'zod';
 import { act, ask } from './operation.ts';
 import { amount, civilDate, id, instant, revision, words } from './scalars.ts';
 
+/** Two hours of the day at which somebody answers best; minutes since midnight. */
+export const bestHours = z.strictObject({ from: z.int(), to: z.int(), answered: z.int(), tries: z.int() });
+
 export const customerRoom = {
   /** Customers who may be the one that is being typed: same name, phone or e-mail however written. The likeliest first. */
   'customer.doubles': ask(
@@ -52,6 +55,26 @@ export const customerRoom = {
       reader: z.enum(['owner', 'later-owner']).default('owner'),
     }),
     z.strictObject({ name: z.string(), base64: z.string(), visits: z.int(), keptBack: z.int() }),
+  ),
+  /** When a customer was tried and when they answered, the last twelve months; without a guess where there are few tries. */
+  'customer.answers': ask(
+    'desk',
+    z.strictObject({ id }),
+    z.strictObject({
+      tries: z.array(
+        z.strictObject({
+          at: instant,
+          /** Minutes since midnight on the shop's wall clock. */
+          minute: z.int(),
+          way: z.enum(['message', 'phone']),
+          answered: z.boolean(),
+        }),
+      ),
+      /** Of all tries; null: too few, or no hours better than others. */
+      best: bestHours.nullable(),
+      /** Of those by phone alone. */
+      bestPhone: bestHours.nullable(),
+    }),
   ),
   /** What leaving a car here costs so far: only where it was told at the door, counted from the ready notice. */
   'storage.get': ask(

@@ -150,7 +150,17 @@ export const deskRoom = {
       id,
       revision,
       fields: customerFields,
-      cars: z.array(carBrief),
+      cars: z.array(
+        carBrief.extend({
+          from: civilDate,
+          /** When it was last brought by them. */
+          lastHere: instant.nullable(),
+          /** The order that it is here for now. */
+          inShop: z.int().nullable(),
+        }),
+      ),
+      /** Cars that were once theirs, with the plate of that time; whose they are now is not told. */
+      carsGone: z.array(carBrief.extend({ from: civilDate, to: civilDate })),
       orders: z.array(z.strictObject({ id, number: z.int(), openedAt: instant, car: z.string(), toPay: seenAmount })),
       owed: seenAmount,
       since: instant,

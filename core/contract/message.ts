@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { act, ask } from './operation.ts';
-import { id, instant, needed, words } from './scalars.ts';
+import { id, instant, needed, seenAmount, words } from './scalars.ts';
 
 export const messageAbout = z.enum(['ready', 'found', 'part-late', 'reminder', 'other']);
 export const messageWay = z.enum(['phone', 'message', 'mail', 'letter', 'person']);
@@ -43,7 +43,10 @@ export const messageRoom = {
     }),
     z.strictObject({ id }),
   ),
-  /** The contact log of a customer, or of one order: messages, tries to reach them, papers sent, reminders; newest first. */
+  /**
+   * The contact log of a customer, or of one order: messages, tries to reach them, what they answered, papers sent,
+   * reminders; newest first.
+   */
   'message.list': ask(
     'desk',
     z.strictObject({
@@ -55,14 +58,16 @@ export const messageRoom = {
       rows: z.array(
         z.strictObject({
           id,
-          kind: z.enum(['message', 'try', 'paper', 'reminder']),
+          kind: z.enum(['message', 'try', 'paper', 'reminder', 'answer']),
           at: instant,
-          /** Of a message its about; of a paper its kind; of a reminder its outcome. */
+          /** Of a message its about; of a paper its kind; of a reminder its outcome; of an answer yes or no. */
           about: z.string(),
           way: z.string(),
           direction: z.enum(['out', 'in']),
           reached: z.boolean().nullable(),
           words: z.string(),
+          /** Of a yes: up to what sum. */
+          upTo: seenAmount,
           orderId: id.nullable(),
           number: z.int().nullable(),
           by: z.string(),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { bestHours } from './customer.ts';
 import { act, ask } from './operation.ts';
 import { civilDate, distanceUnit, done, id, instant, mileage, needed, seenAmount, words } from './scalars.ts';
 
@@ -22,6 +23,8 @@ const reminderRow = z.strictObject({
       phone2: z.string(),
       email: z.string(),
       tellBy: z.string(),
+      /** When they answer the phone best; null where it cannot be told. */
+      bestPhone: bestHours.nullable(),
     })
     .nullable(),
   /** As it was set: whichever comes first. True distance on the car, in its own unit. */

@@ -1,6 +1,8 @@
 import type { z } from 'zod';
 import type { customerFields } from '../../core/contract/desk.ts';
+import { answersOf } from '../answers.ts';
 import type { Context, Handlers } from '../context.ts';
+import { carsOfCustomer } from '../customer-cars.ts';
 import { foldPhone, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
 import { badInput, notFound } from '../refusal.ts';
@@ -132,17 +134,15 @@ export const customerHandlers: Handlers = {
       ),
     };
   },
+  'customer.answers': async ({ id }, context) => {
+    const standing = await standingCustomer(context, id);
+    const found = (await answersOf(context, [standing])).get(standing);
+    return { tries: [...(found?.tries ?? [])], best: found?.best ?? null, bestPhone: found?.bestPhone ?? null };
+  },
   'customer.get': async ({ id }, context) => {
     const row = await context.tx.selectFrom('customer').selectAll().where('id', '=', id).executeTakeFirst();
     if (!row) throw notFound('customer', id);
     const { ids, ...joining } = await joinedWith(context, row);
-    const cars = await context.tx
-      .selectFrom('car')
-      .innerJoin('car_owner', 'car_owner.car_id', 'car.id')
-      .selectAll('car')
-      .where('car_owner.customer_id', '=', id)
-      .where('car_owner.to_day', 'is', null)
-      .execute();
     const orders = await context.tx
       .selectFrom('work_order')
       .innerJoin('car', 'car.id', 'work_order.car_id')
@@ -175,14 +175,7 @@ export const customerHandlers: Handlers = {
       id,
       revision: row.revision,
       fields: customerFieldsOf(row),
-      cars: cars.map((car) => ({
-        id: car.id,
-        plate: car.plate,
-        vin: car.vin,
-        words: car.words,
-        year: car.year,
-        unit: car.unit,
-      })),
+      ...(await carsOfCustomer(context, ids)),
       orders: orders.map((order) => ({
         id: order.id,
         number: order.number,

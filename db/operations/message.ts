@@ -148,6 +148,22 @@ async function contactLog(context: Context, of: { customerId: string | null; ord
     .orderBy('contact_try.at', 'desc')
     .limit(most)
     .execute();
+  const answers = await tx
+    .selectFrom('decision')
+    .innerJoin('person', 'person.id', 'decision.person_id')
+    .innerJoin('work_order', 'work_order.id', 'decision.work_order_id')
+    .selectAll('decision')
+    .select(['person.name as by', 'work_order.number as order_number'])
+    .where((on) =>
+      on.and([
+        ...(orderId === null ? [] : [on('work_order.id', '=', orderId)]),
+        ...(ids.length === 0 ? [] : [on('work_order.customer_id', 'in', ids)]),
+      ]),
+    )
+    .where('decision.spoken_role', '<>', 'owner')
+    .orderBy('decision.at', 'desc')
+    .limit(most)
+    .execute();
   const papers = await tx
     .selectFrom('paper_sent')
     .innerJoin('person', 'person.id', 'paper_sent.person_id')
@@ -181,7 +197,7 @@ async function contactLog(context: Context, of: { customerId: string | null; ord
           .orderBy('reminder_try.at', 'desc')
           .limit(most)
           .execute();
-  return { messages, tries, papers, reminders };
+  return { messages, tries, answers, papers, reminders };
 }
 
 export const messageHandlers: Handlers = {
@@ -212,27 +228,34 @@ export const messageHandlers: Handlers = {
   },
   'message.list': async ({ customerId, orderId, most }, context) => {
     if (customerId === null && orderId === null) throw badInput('customerId', 'needed');
-    const { messages, tries, papers, reminders } = await contactLog(context, { customerId, orderId }, most);
+    const { messages, tries, answers, papers, reminders } = await contactLog(context, { customerId, orderId }, most);
     const rows = [
       ...messages.map((row) => ({
         ...{ id: row.id, kind: 'message' as const, at: row.at, about: row.about as string, way: row.way as string },
-        ...{ direction: row.direction, reached: row.reached === 1, words: row.words },
+        ...{ direction: row.direction, reached: row.reached === 1, words: row.words, upTo: null },
         ...{ orderId: row.work_order_id, number: row.number, by: row.by },
       })),
       ...tries.map((row) => ({
         ...{ id: row.id, kind: 'try' as const, at: row.at, about: '', way: row.way, direction: 'out' as const },
-        ...{ reached: null, words: [row.reached, row.words].filter((text) => text !== '').join(': ') },
+        ...{ reached: null, words: [row.reached, row.words].filter((text) => text !== '').join(': '), upTo: null },
         ...{ orderId: row.work_order_id, number: row.number, by: row.by },
+      })),
+      ...answers.map((row) => ({
+        ...{ id: row.id, kind: 'answer' as const, at: row.at, about: row.ceiling === null ? 'no' : 'yes' },
+        ...{ way: row.way as string, direction: 'in' as const, reached: true },
+        words: [row.spoken_name, row.words].filter((text) => text !== '').join(': '),
+        upTo: context.seesPrices ? row.ceiling : null,
+        ...{ orderId: row.work_order_id, number: row.order_number, by: row.by },
       })),
       ...papers.map((row) => ({
         ...{ id: row.id, kind: 'paper' as const, at: row.at, about: row.kind as string, way: row.how },
-        ...{ direction: 'out' as const, reached: null, words: `${row.paper_number}` },
+        ...{ direction: 'out' as const, reached: null, words: `${row.paper_number}`, upTo: null },
         ...{ orderId: row.work_order_id, number: row.number, by: row.by },
       })),
       ...reminders.map((row) => ({
         ...{ id: row.id, kind: 'reminder' as const, at: row.at, about: row.outcome as string, way: '' },
         ...{ direction: 'out' as const, reached: row.outcome !== 'nobody' && row.outcome !== 'letter' },
-        ...{ words: [row.what, row.words].filter((text) => text !== '').join(': ') },
+        ...{ words: [row.what, row.words].filter((text) => text !== '').join(': '), upTo: null },
         ...{ orderId: null, number: null, by: row.by },
       })),
     ];

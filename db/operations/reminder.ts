@@ -1,4 +1,5 @@
 import type { OutputOf } from '../../core/contract/index.ts';
+import { answersOf } from '../answers.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { letterPdfOf } from '../letter.ts';
@@ -9,6 +10,7 @@ import { aheadOf, dueReminders, isDue, reminderRow, standsBy, triesOf } from '..
 import type { ReminderRow } from '../tables.ts';
 import { draftMessage } from './message.ts';
 
+type Hours = Awaited<ReturnType<typeof answersOf>>;
 type Shown = OutputOf<'reminder.list'>['rows'][number];
 
 async function amountOf(context: Context, row: ReminderRow): Promise<number | null> {
@@ -24,7 +26,7 @@ async function amountOf(context: Context, row: ReminderRow): Promise<number | nu
 }
 
 /** A reminder as it is shown. */
-async function shown(context: Context, row: ReminderRow, until: string): Promise<Shown> {
+async function shown(context: Context, row: ReminderRow, until: string, hours: Hours): Promise<Shown> {
   const { ahead, car, customer } = await aheadOf(context, row);
   const tries = await triesOf(context, row.id);
   const stands = standsBy(context, tries);
@@ -33,7 +35,7 @@ async function shown(context: Context, row: ReminderRow, until: string): Promise
     ...{ carId: car.id, plate: car.plate, car: car.words, unit: car.unit },
     customer: customer && {
       ...{ id: customer.id, name: customer.name, phone: customer.phone, phone2: customer.phone2 },
-      ...{ email: customer.email, tellBy: customer.tell_by },
+      ...{ email: customer.email, tellBy: customer.tell_by, bestPhone: hours.get(customer.id)?.bestPhone ?? null },
     },
     ...{ dueOn: row.due_on, dueMileage: ahead.shownDue, on: ahead.on, guessed: ahead.guessed },
     ...{ days: ahead.days, perDayX100: ahead.perDayX100, expected: ahead.shownExpected },
@@ -43,6 +45,28 @@ async function shown(context: Context, row: ReminderRow, until: string): Promise
     amount: await amountOf(context, row),
     ...{ closedAt: row.closed_at, closeWhy: row.close_why },
   };
+}
+
+/** Many of them; when their owners answer is asked once. */
+async function allShown(context: Context, rows: readonly ReminderRow[], until: string): Promise<Shown[]> {
+  const carIds = [...new Set(rows.map((row) => row.car_id))];
+  const owners =
+    carIds.length === 0
+      ? []
+      : await context.tx
+          .selectFrom('car_owner')
+          .select('customer_id')
+          .distinct()
+          .where('car_id', 'in', carIds)
+          .where('to_day', 'is', null)
+          .execute();
+  const hours = await answersOf(
+    context,
+    owners.map((row) => row.customer_id),
+  );
+  const all = [];
+  for (const row of rows) all.push(await shown(context, row, until, hours));
+  return all;
 }
 
 const openRow = async (context: Context, id: string) => {
@@ -65,9 +89,8 @@ export const reminderHandlers: Handlers = {
   'reminder.list': async ({ until, carId, most }, context) => {
     const day = until ?? context.today;
     if (carId === null) {
-      const rows = [];
-      for (const one of (await dueReminders(context, day)).slice(0, most)) rows.push(await shown(context, one, day));
-      return { rows };
+      const due = (await dueReminders(context, day)).slice(0, most);
+      return { rows: await allShown(context, due, day) };
     }
     const all = await context.tx
       .selectFrom('reminder')
@@ -76,9 +99,7 @@ export const reminderHandlers: Handlers = {
       .orderBy('made_at', 'desc')
       .limit(most)
       .execute();
-    const rows = [];
-    for (const one of all) rows.push(await shown(context, one, day));
-    return { rows };
+    return { rows: await allShown(context, all, day) };
   },
   'reminder.try': async ({ id, revision, outcome, askOn, words }, context) => {
     await openRow(context, id);

@@ -6,6 +6,7 @@ import { useNow } from '../../state/now.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
+import { amountText } from '../../words/figures.ts';
 import { t, tMaybe } from '../../words/t.ts';
 import { nearText, timeText } from '../../words/times.ts';
 import { WriteDown } from './WriteDown.tsx';
@@ -38,7 +39,7 @@ export function ContactLog({ customerId, orderId }: Props) {
           <li key={row.kind + row.id}>
             <span className="ink-2">{nearOf(row.at, writing, now)}</span>
             <span>
-              <b className="semi">{whatOf(row)}</b> {row.kind === 'paper' ? null : row.words}{' '}
+              <b className="semi">{whatOf(row, writing)}</b> {row.kind === 'paper' ? null : row.words}{' '}
               <span className="small ink-2">
                 {row.by}
                 {row.orderId === null || orderId !== undefined ? null : (
@@ -77,7 +78,7 @@ function nearOf(at: number, writing: Writing, now: number): string {
   return near.includes(time) ? near : `${near}, ${time}`;
 }
 
-function whatOf(row: Row): string {
+function whatOf(row: Row, writing: Writing): string {
   if (row.kind === 'paper')
     return t('contact.paper', {
       paper: tMaybe(`frame.paper-${row.about}`) ?? row.about,
@@ -85,9 +86,14 @@ function whatOf(row: Row): string {
       how: row.way,
     });
   if (row.kind === 'reminder') return `${tMaybe(`reminders.did-${row.about}`) ?? row.about}:`;
-  const way = tMaybe(`contact.way-${row.way}`) ?? row.way;
+  const way = tMaybe(`contact.way-${row.way}`) ?? tMaybe(`decision.way-${row.way}`) ?? row.way;
+  if (row.kind === 'answer') {
+    if (row.about === 'no') return t('contact.saidNo', { way });
+    return row.upTo === null
+      ? t('contact.saidYesUnseen', { way })
+      : t('contact.saidYes', { way, sum: amountText(row.upTo, writing) });
+  }
   if (row.direction === 'in') return t('contact.fromThem', { way });
-  return row.reached === false && (row.way === 'phone' || row.way === 'person')
-    ? t('contact.nobody', { way })
-    : `${way}:`;
+  const silent = row.kind === 'try' || row.reached === false;
+  return silent && (row.way === 'phone' || row.way === 'person') ? t('contact.nobody', { way }) : `${way}:`;
 }

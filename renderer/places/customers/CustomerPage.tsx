@@ -5,7 +5,6 @@ import { goTo, hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Empty } from '../../parts/Empty.tsx';
 import { Loading } from '../../parts/Loading.tsx';
-import { Plate } from '../../parts/Plate.tsx';
 import { useSession } from '../../state/session.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
@@ -14,6 +13,8 @@ import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { dayText } from '../../words/times.ts';
 import { ContactLog } from '../contact/ContactLog.tsx';
+import { AnswerHours } from './AnswerHours.tsx';
+import { CarsOf } from './CarsOf.tsx';
 import { CounterSale } from './CounterSale.tsx';
 import { Consents, Note, Reach, Terms } from './CustomerFields.tsx';
 import { Doubles } from './Doubles.tsx';
@@ -75,11 +76,12 @@ export function CustomerPage({ id }: { readonly id: string }) {
           </Part>
           {desk ? (
             <Part head={t('customers.talked')}>
+              <AnswerHours id={id} />
               <ContactLog customerId={id} />
             </Part>
           ) : null}
           <Part head={t('customers.cars')}>
-            <Cars cars={cars} />
+            <CarsOf customer={data} />
           </Part>
           <Part head={t('customers.note')}>
             <Note customer={data} />
@@ -110,22 +112,6 @@ function Part({ head, children }: { readonly head: string; readonly children: Re
       <h2>{head}</h2>
       {children}
     </section>
-  );
-}
-
-function Cars({ cars }: { readonly cars: Customer['cars'] }) {
-  if (cars.length === 0) return <p className="ink-2">{t('customers.noCars')}</p>;
-  return (
-    <ul className="customer-rows">
-      {cars.map((car) => (
-        <li key={car.id}>
-          <a href={hrefOf('cars', car.id)}>
-            <span>{car.plate === '' ? null : <Plate plate={car.plate} />}</span>
-            <b className="semi">{car.year === null ? car.words : `${car.words}, ${car.year}`}</b>
-          </a>
-        </li>
-      ))}
-    </ul>
   );
 }
 

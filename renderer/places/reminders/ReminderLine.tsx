@@ -13,6 +13,7 @@ import { t } from '../../words/t.ts';
 import { dayText } from '../../words/times.ts';
 import { Draft } from '../contact/Draft.tsx';
 import type { Way } from '../contact/ways.ts';
+import { bestWords } from '../customers/answer-words.ts';
 import { Outcome } from './Outcome.tsx';
 import { type Reminder, whenText, whyText } from './reminder-words.ts';
 
@@ -54,6 +55,9 @@ export function ReminderLine({ row, open, onOpen, onSaid }: Props) {
         <div className="reminder-open">
           <div>
             <p>{whyText(row, writing)}</p>
+            {customer?.bestPhone ? (
+              <p className="semi">{t('reminders.bestPhone', { best: bestWords(customer.bestPhone, writing) })}</p>
+            ) : null}
             <ul>
               {row.tries.map((one) => (
                 <li key={one.at} className="small ink-2">

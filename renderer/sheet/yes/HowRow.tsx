@@ -2,9 +2,11 @@ import { instantToWall } from '../../../core/time/instant.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { SignaturePad } from '../../parts/SignaturePad.tsx';
+import { bestWords } from '../../places/customers/answer-words.ts';
 import { useNow } from '../../state/now.ts';
 import { useSession } from '../../state/session.ts';
 import { useWriting } from '../../state/shop.ts';
+import { useAsk } from '../../state/use-ask.ts';
 import { listWords } from '../../words/list.ts';
 import { t } from '../../words/t.ts';
 import { saidOf, WAYS } from './draft.ts';
@@ -73,6 +75,7 @@ export function HowRow({ order, quotes, draft, onDraft, upTo, wrongs }: FormProp
           </div>
           <Field label={t('decision.takenBy')} value={by} readOnly />
         </div>
+        {draft.way === 'phone' ? <BestToRing customerId={order.customer.id} /> : null}
         {draft.at === null ? null : <p className="small ink-2">{t('decision.enteredLate', { by })}</p>}
         {draft.way === 'message' ? (
           <QuoteAnswered order={order} quotes={quotes} draft={draft} onDraft={onDraft} />
@@ -80,4 +83,12 @@ export function HowRow({ order, quotes, draft, onDraft, upTo, wrongs }: FormProp
       </div>
     </section>
   );
+}
+
+/** When they answer the phone best, where enough tries say so. */
+function BestToRing({ customerId }: { readonly customerId: string }) {
+  const writing = useWriting();
+  const best = useAsk('customer.answers', { id: customerId }).data?.bestPhone ?? null;
+  if (best === null) return null;
+  return <p className="small ink-2">{t('decision.bestToRing', { best: bestWords(best, writing) })}</p>;
 }

@@ -49,6 +49,9 @@ export const contact = {
   paper: '{paper} {number}, {how}',
   fromThem: 'from them, {way}:',
   nobody: '{way}, nobody reached:',
+  saidYes: 'said yes to {sum}, {way}:',
+  saidYesUnseen: 'said yes, {way}:',
+  saidNo: 'said no, {way}:',
   // keys
   keys: 'Keys',
   keysNone: 'None was given out.',

@@ -80,6 +80,7 @@ export const decision = {
   timeToCome: 'That time is still to come.',
   when: 'When',
   takenBy: 'Taken by',
+  bestToRing: '{best}.',
   enteredLate: 'An earlier time than now: it will say “entered late” by {by}.',
   answersWhich: 'Answers which of ours',
   ourVersion: '{when}, version {version}, {letters}',

@@ -18,6 +18,7 @@ export const reminders = {
   dueAt: 'due at {distance}',
   dueOn: 'due on {day}',
   expected: 'about {distance} today, by its last visits',
+  bestPhone: '{best}.',
   amount: 'was {sum}',
   once: 'said no once',
   lastTry: '{when}: {what}',
