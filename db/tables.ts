@@ -18,6 +18,7 @@ import type {
   AbsenceRow,
   CarMarkRow,
   CarMarkSeenRow,
+  CreditPassRow,
   CustomerJoinRow,
   ImportMadeRow,
   ImportRunRow,
@@ -131,6 +132,7 @@ export interface Tables {
   import_run: ImportRunRow;
   import_made: ImportMadeRow;
   past_visit: PastVisitRow;
+  credit_pass: CreditPassRow;
   order_balance: OrderBalanceRow;
   request: RequestRow;
   trail: TrailRow;

@@ -72,6 +72,7 @@ const TABLES: readonly Followed[] = [
   'import_run',
   'import_made',
   'past_visit',
+  'credit_pass',
   'request',
 ];
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { orderCredit } from './account.ts';
 import { bookingFields } from './booking.ts';
 import { act, ask } from './operation.ts';
 import {
@@ -32,6 +33,10 @@ export const customerFields = z.strictObject({
   taxNumber: words(60).default(''),
   taxExempt: words(120).default(''),
   poRequired: z.boolean().default(false),
+  /** Where their own order number is wanted: before the invoice, or before any work. */
+  poBefore: z.enum(['invoice', 'work']).default('invoice'),
+  /** How much an account may owe with what it said yes to, minor units, tax in; null: none is set. The owner's to change. */
+  creditLimit: price.nullable().default(null),
   mayYes: z
     .array(z.strictObject({ name: needed(120), upTo: price.nullable() }))
     .max(10)
@@ -266,6 +271,8 @@ export const deskRoom = {
       revision,
       /** Of the deposit. */
       receipt: z.strictObject({ paperId: id, number: z.int() }).nullable(),
+      /** The account that pays against its limit; null where none is set. */
+      credit: orderCredit.nullable(),
     }),
   ),
   'payment.take': act(

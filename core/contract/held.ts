@@ -37,6 +37,12 @@ export const HELD = {
   'nobody-else-pays': [],
   'not-named': ['name'],
   'over-their-limit': ['name', 'upTo'],
+  // On account.
+  'over-credit-limit': ['name', 'over'],
+  /** The same for whoever may not see prices. */
+  'beyond-credit-limit': ['name'],
+  'inside-credit-limit': [],
+  'po-before-work': ['name'],
   // On the bench.
   'no-clock-running': [],
   'clock-before-last': ['on'],

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { accountRoom } from './account.ts';
 import { benchRoom } from './bench.ts';
 import { benchPapersRoom } from './bench-papers.ts';
 import { bookVersionsRoom } from './book-versions.ts';
@@ -35,6 +36,7 @@ export const operations = {
   ...sheetRoom,
   ...bookingRoom,
   ...customerRoom,
+  ...accountRoom,
   ...ordersRoom,
   ...exportRoom,
   ...importRoom,

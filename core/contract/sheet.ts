@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { orderCredit } from './account.ts';
 import { atTheDoor } from './desk.ts';
 import { findingFields, ownId } from './finding.ts';
 import { act, ask } from './operation.ts';
@@ -133,7 +134,12 @@ export const sheetRoom = {
     z.strictObject({ orderId: id, validUntil: civilDate.nullable().default(null) }),
     z.strictObject({ paperId: id, number: z.int(), version: z.int(), gross: amount }),
   ),
-  'decision.record': act('desk', decisionInput, z.strictObject({ id, ceiling: amount.nullable() })),
+  /** A yes is recorded also where it is over the account's limit: it is told, and the work waits for the owner. */
+  'decision.record': act(
+    'desk',
+    decisionInput,
+    z.strictObject({ id, ceiling: amount.nullable(), credit: orderCredit.nullable() }),
+  ),
   'decision.tried': act(
     'crew',
     z.strictObject({

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { orderCredit } from './account.ts';
 import { atTheDoor, carBrief, customerBrief, declinedWork } from './desk.ts';
 import { measured, mend, urgency } from './finding.ts';
 import { STOP_WHATS } from './held.ts';
@@ -277,6 +278,10 @@ export const wholeOrder = z.strictObject({
   ownMaximum: amount.nullable(),
   poNumber: z.string(),
   poRequired: z.boolean(),
+  /** Work waits for the order number of whoever pays. */
+  poHoldsWork: z.boolean(),
+  /** Against the limit of the account that pays; null where none is set, or it is invoiced. */
+  credit: orderCredit.nullable(),
   /** Whoever pays is exempt from tax. */
   taxExempt: z.boolean(),
   oldPartsAnswer: z.string(),

@@ -5,7 +5,7 @@ import type { Context, Handlers } from '../context.ts';
 import { carsOfCustomer } from '../customer-cars.ts';
 import { foldPhone, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
-import { badInput, notFound } from '../refusal.ts';
+import { badInput, notAllowed, notFound } from '../refusal.ts';
 import type { CustomerRow } from '../tables.ts';
 
 type CustomerFields = z.output<typeof customerFields>;
@@ -23,6 +23,8 @@ export const customerColumns = (
   tax_number: fields.taxNumber,
   tax_exempt: fields.taxExempt,
   po_required: fields.poRequired ? 1 : 0,
+  po_before: fields.poBefore === 'work' ? 'work' : null,
+  credit_limit: fields.creditLimit,
   may_yes: JSON.stringify(fields.mayYes),
   note: fields.note,
   language: fields.language,
@@ -43,6 +45,8 @@ const customerFieldsOf = (row: CustomerRow): CustomerFields => ({
   taxNumber: row.tax_number,
   taxExempt: row.tax_exempt,
   poRequired: row.po_required === 1,
+  poBefore: row.po_before ?? 'invoice',
+  creditLimit: row.credit_limit,
   mayYes: JSON.parse(row.may_yes) as CustomerFields['mayYes'],
   note: row.note,
   language: row.language === 'en' || row.language === 'de' ? row.language : null,
@@ -52,6 +56,7 @@ const customerFieldsOf = (row: CustomerRow): CustomerFields => ({
 
 /** A new customer. */
 export async function addCustomer(context: Context, fields: CustomerFields): Promise<string> {
+  ownersLimit(context, null, fields.creditLimit);
   const id = newId();
   await context.write.insert('customer', {
     id,
@@ -61,6 +66,11 @@ export async function addCustomer(context: Context, fields: CustomerFields): Pro
     joined_into: null,
   });
   return id;
+}
+
+/** How much an account may owe is the owner's to say. Throws not-allowed. */
+function ownersLimit(context: Context, was: number | null, now: number | null): void {
+  if (was !== now && context.who?.role !== 'owner') throw notAllowed('role', { needs: 'owner' });
 }
 
 /** The fields with who pays as they stand now. Throws not-found, or bad-input for somebody who is to pay for themselves. */
@@ -122,6 +132,7 @@ export const customerHandlers: Handlers = {
       customerFieldsOf(row),
       Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined)),
     );
+    ownersLimit(context, row.credit_limit, fields.creditLimit);
     return {
       id,
       revision: await context.write.edit(

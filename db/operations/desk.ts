@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { readVin } from '../../core/car/vin.ts';
 import type { carFields } from '../../core/contract/desk.ts';
 import type { ParsedInputOf } from '../../core/contract/index.ts';
+import { creditAtBooking } from '../account.ts';
 import type { Context, Handlers } from '../context.ts';
 import { foldPlate, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
@@ -254,6 +255,7 @@ export const deskHandlers: Handlers = {
             ...{ orderId: id, kind: 'deposit', invoicePaperId: null, note: '' },
           });
     const receipt = taken && { paperId: taken.receiptPaperId, number: taken.receiptNumber };
-    return { id, number, customerId, carId, revision: 1, receipt };
+    const credit = await creditAtBooking(context, id, payerId ?? customerId);
+    return { id, number, customerId, carId, revision: 1, receipt, credit };
   },
 };

@@ -1,4 +1,5 @@
 import type { Handlers } from '../context.ts';
+import { accountHandlers } from './account.ts';
 import { benchHandlers } from './bench.ts';
 import { benchPapersHandlers } from './bench-papers.ts';
 import { bookVersionsHandlers } from './book-versions.ts';
@@ -52,6 +53,7 @@ export const handlers: Handlers = {
   ...shopHandlers,
   ...deskHandlers,
   ...customerHandlers,
+  ...accountHandlers,
   ...customerJoinHandlers,
   ...findHandlers,
   ...findingHandlers,

@@ -1,9 +1,11 @@
 import type { z } from 'zod';
 import type { jobFields, lineFields } from '../../core/contract/whole-order.ts';
 import { MOST, withinMost } from '../../core/money/most.ts';
+import { accountOf, creditOf } from '../account.ts';
 import type { Context } from '../context.ts';
 import { newId } from '../id.ts';
-import { loadOrder } from '../order/load.ts';
+import { poHoldsWork } from '../order/facts.ts';
+import { type Loaded, loadOrder } from '../order/load.ts';
 import { letterOf, reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 import { badInput, held, notFound } from '../refusal.ts';
@@ -184,7 +186,8 @@ export async function untouched(context: Context, job: JobRow): Promise<void> {
 export async function heldUnlessCovered(context: Context, jobId: string): Promise<JobRow> {
   const job = await jobRow(context, jobId);
   await openSheet(context, job.work_order_id);
-  const reckoned = reckonOrder(await loadOrder(context, job.work_order_id), settingsOf(context));
+  const loaded = await loadOrder(context, job.work_order_id);
+  const reckoned = reckonOrder(loaded, settingsOf(context));
   if (!reckoned.yes.covered.has(jobId))
     throw held([{ what: 'job-without-yes', with: { letter: letterOf(job.place) } }]);
   const { coveredExcess } = reckoned.yes;
@@ -194,5 +197,19 @@ export async function heldUnlessCovered(context: Context, jobId: string): Promis
         ? { what: 'over-the-yes', with: { excess: coveredExcess } }
         : { what: 'beyond-the-yes', with: {} },
     ]);
+  await heldByAccount(context, loaded);
   return job;
+}
+
+/** Work waits while an account's own order number is missing that it wants first, and while it is over its limit. */
+async function heldByAccount(context: Context, loaded: Loaded): Promise<void> {
+  const { name } = accountOf(loaded);
+  if (poHoldsWork(loaded)) throw held([{ what: 'po-before-work', with: { name } }]);
+  const credit = await creditOf(context, loaded);
+  if (!credit?.held) return;
+  throw held([
+    credit.figures === null
+      ? { what: 'beyond-credit-limit', with: { name } }
+      : { what: 'over-credit-limit', with: { name, over: credit.figures.over } },
+  ]);
 }

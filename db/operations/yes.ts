@@ -1,4 +1,5 @@
 import { followUp } from '../../core/order/declined.ts';
+import { creditOf } from '../account.ts';
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { loadOrder } from '../order/load.ts';
@@ -103,7 +104,8 @@ export const yesHandlers: Handlers = {
         revision: loaded.order.revision + 1,
       });
     }
-    return { id, ceiling };
+    const credit = ceiling === null ? null : await creditOf(context, await loadOrder(context, input.orderId));
+    return { id, ceiling, credit };
   },
   'decision.tried': async (input, context) => {
     await loadOrder(context, input.orderId);

@@ -7,6 +7,12 @@ import type { Loaded } from './load.ts';
 import { balanceOf, letterOf, type Reckoned } from './reckon.ts';
 import { missingOf, stepsOf } from './steps.ts';
 
+/** Whether work waits for the order number of whoever pays, who wants it there first. */
+export const poHoldsWork = (loaded: Loaded): boolean => {
+  const account = loaded.payer ?? loaded.customer;
+  return account.po_required === 1 && account.po_before === 'work' && loaded.order.po_number === '';
+};
+
 const forgottenEntries = (loaded: Loaded) => {
   const corrected = new Set(loaded.entries.flatMap((entry) => (entry.corrects === null ? [] : [entry.corrects])));
   return loaded.entries.filter((entry) => entry.off_at === null && !corrected.has(entry.id));

@@ -3,10 +3,11 @@ import type { atTheDoor, declinedWork } from '../../core/contract/desk.ts';
 import type { OutputOf } from '../../core/contract/index.ts';
 import type { lineFields } from '../../core/contract/whole-order.ts';
 import { scale } from '../../core/money/money.ts';
+import { creditOf } from '../account.ts';
 import type { Context } from '../context.ts';
 import { settingsOf } from '../people.ts';
 import { declinedOfCar } from './declined.ts';
-import { nextOf, stopsOfOrder } from './facts.ts';
+import { nextOf, poHoldsWork, stopsOfOrder } from './facts.ts';
 import { findingFieldsOf } from './findings.ts';
 import { type Loaded, loadOrder } from './load.ts';
 import { balanceOf, countedMinutes, letterOf, type Reckoned, reckonOrder } from './reckon.ts';
@@ -64,6 +65,8 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
     ownMaximum: seen(order.own_maximum),
     poNumber: order.po_number,
     poRequired: (payer ?? customer).po_required === 1,
+    poHoldsWork: poHoldsWork(loaded),
+    credit: await creditOf(context, loaded),
     taxExempt: (payer ?? customer).tax_exempt !== '',
     oldPartsAnswer: order.old_parts_answer,
     booking: loaded.booking

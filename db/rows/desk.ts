@@ -78,6 +78,20 @@ export interface ReminderTryRow {
   at: number;
 }
 
+/** The owner let an account's order go on over its limit. Minor units. */
+export interface CreditPassRow {
+  id: string;
+  work_order_id: string;
+  /** The account. */
+  customer_id: string;
+  /** The yes that it was let pass with. */
+  up_to: number;
+  exposure: number;
+  credit_limit: number;
+  reason: string;
+  person_id: string;
+  at: number;
+}
 export interface CustomerJoinRow {
   id: string;
   from_id: string;

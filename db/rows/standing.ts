@@ -58,6 +58,10 @@ export interface CustomerRow {
   consents: string | null;
   joined_into: string | null;
   invoice_to: string | null;
+  /** Minor units; null: no limit is set. */
+  credit_limit: number | null;
+  /** null: before the invoice, as it was before schema 7. */
+  po_before: 'invoice' | 'work' | null;
 }
 export interface CarRow {
   id: string;

@@ -4,9 +4,10 @@ import { DESK_APPEND_ONLY, desk } from './3-desk.ts';
 import { find } from './4-find.ts';
 import { balance } from './5-balance.ts';
 import { orders } from './6-orders.ts';
+import { CREDIT_APPEND_ONLY, credit } from './7-credit.ts';
 
 /** In order; each runs in one transaction with its own record. */
-export const migrations = [first, bench, desk, find, balance, orders] as const;
+export const migrations = [first, bench, desk, find, balance, orders, credit] as const;
 
 /** Tables whose rows never change and never go. */
-export const APPEND_ONLY = [...FIRST_APPEND_ONLY, ...BENCH_APPEND_ONLY, ...DESK_APPEND_ONLY] as const;
+export const APPEND_ONLY = [...FIRST_APPEND_ONLY, ...BENCH_APPEND_ONLY, ...DESK_APPEND_ONLY, ...CREDIT_APPEND_ONLY] as const;

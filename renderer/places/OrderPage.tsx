@@ -12,6 +12,7 @@ import { newestPaper } from '../papers/paper-name.ts';
 import { Button } from '../parts/Button.tsx';
 import { FootBar } from '../parts/FootBar.tsx';
 import { Loading } from '../parts/Loading.tsx';
+import { OnAccount } from '../sheet/OnAccount.tsx';
 import { OrderActs } from '../sheet/OrderActs.tsx';
 import { invoiceOf } from '../sheet/order.ts';
 import { QuotePage } from '../sheet/quote/QuotePage.tsx';
@@ -80,6 +81,7 @@ export function OrderPage({ id, beside }: Props) {
       {...(desk ? {} : { onBench: () => goTo('orders', id, job === undefined ? 'bay' : `bay-${job.letter}`) })}
       bench={
         <>
+          <OnAccount order={order} />
           <Bench order={order} job={job} onJob={setCurrent} />
           {desk ? (
             <>

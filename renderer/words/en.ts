@@ -1,3 +1,4 @@
+import { account } from './en/account.ts';
 import { bay } from './en/bay.ts';
 import { bench } from './en/bench.ts';
 import { bringIn } from './en/bring-in.ts';
@@ -45,6 +46,7 @@ export const en = {
   bringIn,
   cars,
   closeOut,
+  account,
   contact,
   customers,
   decision,

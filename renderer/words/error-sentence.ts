@@ -6,7 +6,7 @@ import { type Figures, t, tMaybe } from './t.ts';
 /** Figures of a reason that are sums in minor units. */
 const SUMS: ReadonlySet<string> = new Set([
   ...['excess', 'sum', 'amount', 'balance', 'ceiling', 'gross'],
-  ...['maximum', 'fits', 'upTo', 'open', 'held'],
+  ...['maximum', 'fits', 'upTo', 'open', 'held', 'over'],
 ]);
 
 /** The figures that come with a key, with its sums written as the shop writes them. */

@@ -81,7 +81,22 @@ export async function fillEveryTable(garage: PracticeShop): Promise<void> {
     lines: [credited],
   });
   await atTheDesk(garage, id);
+  await onAccount(garage);
   await garage.did('Piet', 'clock.on', { jobId: null, kind: 'break' });
+}
+
+/** An account over its limit, let pass. */
+async function onAccount(garage: PracticeShop): Promise<void> {
+  const account = await garage.did('Odile', 'customer.add', { name: 'Harbour Fleet', creditLimit: 10_000 });
+  const { id } = await garage.did('Desk', 'order.book', {
+    ...{ customer: { id: account.id }, car: { none: true as const }, complaint: 'A hose.', here: true },
+  });
+  const job = await garage.did('Desk', 'job.add', { orderId: id, job: { title: 'Hose' }, lines: [washer] });
+  await garage.did('Desk', 'decision.record', {
+    ...{ orderId: id, jobs: [{ jobId: job.id, answer: 'yes' as const }], upTo: { total: 10_001 } },
+    ...{ spoken: { name: 'Harbour Fleet', role: 'customer' as const }, way: 'person' as const },
+  });
+  await garage.did('Odile', 'credit.letPass', { orderId: id, reason: 'Pays tomorrow' });
 }
 
 /** One black pixel. */

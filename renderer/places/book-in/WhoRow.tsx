@@ -124,9 +124,23 @@ function Known({ id, onOther }: { readonly id: string; readonly onOther: () => v
       ) : (
         t('intake.owesNothing')
       )}{' '}
+      {customer.fields.creditLimit === null ? null : <OnAccount id={id} />}{' '}
       <button type="button" className="link" onClick={onOther}>
         {t('intake.otherPerson')}
       </button>
     </p>
+  );
+}
+
+/** Told while the car is booked in: an account that is over its limit, or how much room it has. */
+function OnAccount({ id }: { readonly id: string }) {
+  const writing = useWriting();
+  const credit = useAsk('customer.credit', { id }).data;
+  if (credit === undefined || credit.limit === null) return null;
+  const room = credit.limit - credit.openInvoices - credit.authorised;
+  return room < 0 ? (
+    <b className="in-stop">{t('intake.overLimit', { sum: amountText(-room, writing) })}</b>
+  ) : (
+    t('intake.limitRoom', { sum: amountText(room, writing), limit: amountText(credit.limit, writing) })
   );
 }

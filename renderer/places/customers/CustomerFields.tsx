@@ -2,8 +2,10 @@ import type { OutputOf } from '../../../core/contract/index.ts';
 import { Cell } from '../../parts/Cell.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
-import { Tick } from '../../parts/Tick.tsx';
+import { useSession } from '../../state/session.ts';
+import { useWriting } from '../../state/shop.ts';
 import { useDo } from '../../state/use-do.ts';
+import { amountText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { cellSaver, fieldSaver } from './field-saver.ts';
 import { savingOf } from './saving.ts';
@@ -73,16 +75,24 @@ export function Terms({ customer }: Props) {
             </dd>
           </div>
         ))}
+        <div>
+          <dt>{t('customers.creditLimit')}</dt>
+          <dd>
+            <CreditLimit customer={customer} />
+          </dd>
+        </div>
       </dl>
-      <div className="customer-tick">
-        <Tick
-          ticked={customer.fields.poRequired}
-          disabled={change.busy}
-          onTick={(poRequired) => void change.run({ id, revision, change: { poRequired } })}
-        >
-          {t('customers.poRequired')}
-        </Tick>
-      </div>
+      <Choice
+        label={t('customers.po')}
+        value={customer.fields.poRequired ? customer.fields.poBefore : 'none'}
+        options={(['none', 'invoice', 'work'] as const).map((value) => ({ value, words: t(`customers.po-${value}`) }))}
+        onChange={(po) =>
+          void change.run({
+            ...{ id, revision },
+            change: po === 'none' ? { poRequired: false } : { poRequired: true, poBefore: po },
+          })
+        }
+      />
       <Choice
         label={t('customers.language')}
         value={customer.fields.language ?? ''}
@@ -95,6 +105,32 @@ export function Terms({ customer }: Props) {
       />
       <NotSaved error={change.error} />
     </>
+  );
+}
+
+/** How much an account may owe; the owner's to set. */
+function CreditLimit({ customer }: Props) {
+  const writing = useWriting();
+  const owner = useSession((session) => session.person?.role === 'owner');
+  const show = (limit: number | null) => (limit === null ? '' : amountText(limit, writing));
+  return (
+    <Cell
+      label={t('customers.creditLimit')}
+      value={show(customer.fields.creditLimit)}
+      placeholder={t('customers.creditLimitNone')}
+      readOnly={!owner}
+      save={cellSaver<Customer['fields']>(
+        {
+          show: (fields) => show(fields.creditLimit),
+          take: (text, fields) => {
+            const creditLimit = text.trim() === '' ? null : readAmount(text, writing);
+            const wrong = creditLimit === null ? text.trim() !== '' : creditLimit < 0;
+            return wrong ? t('customers.creditLimitWrong') : { ...fields, creditLimit };
+          },
+        },
+        savingOf(customer),
+      )}
+    />
   );
 }
 

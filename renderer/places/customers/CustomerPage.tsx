@@ -19,6 +19,7 @@ import { CounterSale } from './CounterSale.tsx';
 import { Consents, Note, Reach, Terms } from './CustomerFields.tsx';
 import { Doubles } from './Doubles.tsx';
 import { MayYes } from './MayYes.tsx';
+import { Owed } from './Owed.tsx';
 import './list.css';
 import './customer.css';
 
@@ -112,32 +113,6 @@ function Part({ head, children }: { readonly head: string; readonly children: Re
       <h2>{head}</h2>
       {children}
     </section>
-  );
-}
-
-/** What is open of their invoices, order by order; where the sums are not for this person, it says so. */
-function Owed({ customer }: { readonly customer: Customer }) {
-  const writing = useWriting();
-  const { owed, orders } = customer;
-  if (owed === null) return <p className="ink-2">{t('customers.notSeen')}</p>;
-  const open = orders.filter((order) => (order.toPay ?? 0) !== 0);
-  if (open.length === 0) return <p className="ink-2">{t('customers.owesNothing')}</p>;
-  return (
-    <ul className="customer-rows">
-      {open.map((order) => (
-        <li key={order.id}>
-          <a href={hrefOf('orders', order.id)}>
-            <b className="semi">{t('customers.order', { number: order.number })}</b>
-            <span>{order.car}</span>
-            <b className="figure">{amountText(order.toPay, writing)}</b>
-          </a>
-        </li>
-      ))}
-      <li className="customer-sum">
-        <b>{t('customers.inAll')}</b>
-        <b className="figure">{amountText(owed, writing)}</b>
-      </li>
-    </ul>
   );
 }
 

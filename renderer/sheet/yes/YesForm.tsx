@@ -3,6 +3,7 @@ import { Field } from '../../parts/Field.tsx';
 import { t } from '../../words/t.ts';
 import type { Order } from '../order.ts';
 import { Tried } from '../Tried.tsx';
+import { CreditRow } from './CreditRow.tsx';
 import type { ChangeDraft, YesDraft } from './draft.ts';
 import { HowRow } from './HowRow.tsx';
 import type { Quote } from './moved.ts';
@@ -73,6 +74,7 @@ export function YesForm({ onSend, ...props }: FormProps & { readonly onSend: () 
         </div>
       </section>
       <Tried order={order} />
+      <CreditRow {...props} />
       <RuleRow {...props} />
     </form>
   );

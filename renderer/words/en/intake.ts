@@ -9,6 +9,8 @@ export const intake = {
   known: 'Is it one of these?',
   knownSince: { one: 'Known since {year}. One car.', other: 'Known since {year}. {n} cars.' },
   owes: '{sum} owing.',
+  overLimit: '{sum} over the limit of the account: work will wait for the owner’s word.',
+  limitRoom: '{sum} left of the limit of {limit}.',
   owesNothing: 'Nothing owing.',
   otherPerson: 'Somebody else',
   newPerson: 'Not known yet: will be added.',

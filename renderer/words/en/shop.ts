@@ -236,6 +236,7 @@ export const shop = {
   'did-reminder.close': 'reminder ended',
   'did-customer.add': 'customer added',
   'did-customer.change': 'customer changed',
+  'did-credit.letPass': 'over the account’s limit, let pass',
   'did-car.add': 'car added',
   'did-car.change': 'car changed',
   'did-car.plate': 'new plate',
