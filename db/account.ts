@@ -84,7 +84,8 @@ async function passesOf({ tx }: Context, orderIds: readonly string[]): Promise<M
 }
 
 /** Whether the owner let the order go on with the yes that it has now: a higher one wants a word of its own. */
-export const passes = ({ pass, upTo }: Pick<OpenOrder, 'pass' | 'upTo'>): boolean => pass !== null && upTo <= pass.up_to;
+export const passes = ({ pass, upTo }: Pick<OpenOrder, 'pass' | 'upTo'>): boolean =>
+  pass !== null && upTo <= pass.up_to;
 
 /** An order of an account against its limit. */
 export function orderAgainst({ openInvoices, orders }: Account, orderId: string, limit: number) {

@@ -1,6 +1,7 @@
 import type { OutputOf } from '../core/contract/index.ts';
 import type { Shop } from '../electron/dispatch.ts';
 import { atTheLift } from './at-the-lift.ts';
+import { bakeryOnAccount } from './bakery.ts';
 import { baysOfTheDay } from './bays.ts';
 import { carrierSwap } from './carrier-swap.ts';
 import { earlierWeeks } from './earlier-weeks.ts';
@@ -47,6 +48,7 @@ export async function playDemo(shop: Shop, end: number, say: (sentence: string) 
   atTheLift(story);
   carrierSwap(story, stock);
   finishedOrders(story);
+  bakeryOnAccount(story);
   ordersUnderWay(story);
   ordersWaiting(story);
   baysOfTheDay(story);

@@ -10,4 +10,9 @@ import { CREDIT_APPEND_ONLY, credit } from './7-credit.ts';
 export const migrations = [first, bench, desk, find, balance, orders, credit] as const;
 
 /** Tables whose rows never change and never go. */
-export const APPEND_ONLY = [...FIRST_APPEND_ONLY, ...BENCH_APPEND_ONLY, ...DESK_APPEND_ONLY, ...CREDIT_APPEND_ONLY] as const;
+export const APPEND_ONLY = [
+  ...FIRST_APPEND_ONLY,
+  ...BENCH_APPEND_ONLY,
+  ...DESK_APPEND_ONLY,
+  ...CREDIT_APPEND_ONLY,
+] as const;

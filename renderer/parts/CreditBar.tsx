@@ -38,7 +38,7 @@ export function CreditBar({ owed, saidYes, asked, limit }: Props) {
           <i key={part.name} className={part.name} style={{ left: at(part.from), width: at(part.sum) }} />
         ))}
         {over === 0 ? null : <i className="over" style={{ left: at(limit), width: at(over) }} />}
-        <i className="mark" style={{ left: at(limit) }} />
+        <i className="limit-mark" style={{ left: at(limit) }} />
       </div>
       <figcaption>
         {shown.map((part) => (

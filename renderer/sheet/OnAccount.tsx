@@ -29,9 +29,7 @@ export function OnAccount({ order }: { readonly order: Order }) {
         />
       )}
       {pass !== null ? (
-        <p>
-          {t('account.passed', { by: pass.by, when: nearText(pass.at, writing, Date.now()), reason: pass.reason })}
-        </p>
+        <p>{t('account.passed', { by: pass.by, when: nearText(pass.at, writing, Date.now()), reason: pass.reason })}</p>
       ) : (
         <>
           <p>

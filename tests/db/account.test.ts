@@ -72,8 +72,9 @@ describe('the limit of an account', () => {
     // A higher yes wants a word of its own.
     const more = await yes(over.id, over.jobId, CASE.asked + 1);
     expect(more.credit).toMatchObject({ held: true, figures: { over: CASE.over + 1 }, pass: null });
-    expect(await garage.shop.call('care.verify', {}, { personId: garage.people.get('Odile') ?? null, device: 'test' }))
-      .toMatchObject({ ok: true, output: { sound: true } });
+    expect(
+      await garage.shop.call('care.verify', {}, { personId: garage.people.get('Odile') ?? null, device: 'test' }),
+    ).toMatchObject({ ok: true, output: { sound: true } });
   });
 
   test('exactly at the limit is inside; one minor unit more is not', async () => {

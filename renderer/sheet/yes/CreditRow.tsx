@@ -27,9 +27,7 @@ export function CreditRow({ order, ceiling }: FormProps) {
         <CreditBar owed={account.openInvoices} saidYes={others} asked={now} limit={account.limit} />
         {over === 0 ? null : (
           <p className="small">
-            <b className="in-stop">
-              {t('account.over', { name: credit.name, over: amountText(over, writing) })}
-            </b>{' '}
+            <b className="in-stop">{t('account.over', { name: credit.name, over: amountText(over, writing) })}</b>{' '}
             {t('account.yesStands')}
           </p>
         )}
