@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { civilDate, needed, price, words } from './scalars.ts';
+import { basisPoints, civilDate, needed, price, words } from './scalars.ts';
 
 /** Where a setting touches law: the owner's own value, where it is from, when it was checked. */
 export const lawNote = { source: words(300), checkedOn: civilDate.nullable() };
@@ -11,4 +11,12 @@ export const sheetSettings = {
     .strictObject({ amount: price, words: needed(60), when: z.enum(['charged', 'part-or-fluid']), ...lawNote })
     .nullable()
     .default(null),
+  /** How a charge on an old unit is taxed (core/money/line.ts, CoreTax); `bp` counts for a share of the exchange price alone. */
+  coreTax: z
+    .strictObject({
+      way: z.enum(['refunded', 'kept', 'kept-on-new', 'none', 'share']),
+      bp: basisPoints,
+      ...lawNote,
+    })
+    .default({ way: 'refunded', bp: 1000, source: '', checkedOn: null }),
 };

@@ -175,7 +175,8 @@ export const sums = z.strictObject({
   wasteFee: z.strictObject({ words: z.string(), amount }),
   core: amount,
   discount: amount,
-  taxes: z.array(z.strictObject({ name: z.string(), ratePpm: z.int(), base: amount, amount })),
+  /** oldUnits: on the value of old units taken in exchange, always on top of the prices. */
+  taxes: z.array(z.strictObject({ name: z.string(), ratePpm: z.int(), base: amount, amount, oldUnits: z.boolean() })),
   net: amount,
   tax: amount,
   gross: amount,

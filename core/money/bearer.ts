@@ -19,6 +19,9 @@ export interface Bearer {
   readonly hours: number;
   /** Inside a fixed price: its labour is sold already and bears no supplies. */
   readonly inFixedPrice: boolean;
+  /** As on the line: an old unit goes back for it; it bears no tax. */
+  readonly exchange: boolean;
+  readonly untaxed: boolean;
 }
 
 /** All bearers of a sheet in the order of its places, without what rules add. */
@@ -38,6 +41,8 @@ function jobBearers(job: SheetJob, steps: Steps): Bearer[] {
     value,
     hours: line.kind === 'labour' && !free(line) ? line.quantity : 0,
     inFixedPrice: fixed !== undefined,
+    exchange: line.exchange === true,
+    untaxed: line.untaxed === true,
   });
   if (fixed === undefined) {
     steps.add(job.given ? 'job-given' : 'job-sum', { job: job.id, lines: job.lines.length }, sum(worth));
@@ -54,6 +59,8 @@ function jobBearers(job: SheetJob, steps: Steps): Bearer[] {
       value: fixed,
       hours: 0,
       inFixedPrice: true,
+      exchange: false,
+      untaxed: false,
     };
     return [...job.lines.map((line) => bearer(line, ZERO, ZERO)), carrier];
   }

@@ -1,4 +1,13 @@
-import { LINE_KINDS, type LineKind, type MoneyRules, type SheetTotals, type TaxTotal } from './line.ts';
+import { coreTaxStays, withoutTax } from './core-tax.ts';
+import {
+  LINE_KINDS,
+  type LineKind,
+  type MoneyRules,
+  type Sheet,
+  type SheetLine,
+  type SheetTotals,
+  type TaxTotal,
+} from './line.ts';
 import { type Money, money, scale } from './money.ts';
 import { NOTHING_ADDED } from './shop-rules.ts';
 import { reckonSheet } from './totals.ts';
@@ -13,6 +22,25 @@ export interface CreditedLine {
   readonly creditedBefore: number;
   /** 0 for a line that only earlier notes credited: it has its part in the rounding of the tax. */
   readonly creditNow: number;
+  /** The job it was billed in; left out (notes from before it was there): all in one. */
+  readonly job?: string | undefined;
+  readonly exchange?: boolean | undefined;
+  readonly given?: boolean | undefined;
+  /** Its tax stays where it was paid; `base` is then without tax, whatever the sheet's prices hold. */
+  readonly taxStays?: boolean | undefined;
+}
+
+/** A billed line as it can be credited: with its tax, or without one that stays where it was paid. */
+export function creditable(
+  { id, kind, quantity, exchange, given }: SheetLine,
+  base: Money,
+  sheet: Sheet,
+  rules: MoneyRules,
+) {
+  const job = sheet.jobs.find((one) => one.lines.some((line) => line.id === id));
+  const taxStays = kind === 'core' && job !== undefined && coreTaxStays(job, rules);
+  const net = taxStays && rules.prices === 'inclusive' ? withoutTax(kind, base, sheet, rules) : base;
+  return { id, kind, quantity, base: net, job: job?.id, exchange, given: given || job?.given, taxStays };
 }
 
 /** The part of a line's base that falls on so much of it. */
@@ -40,22 +68,30 @@ export function creditedBase(line: CreditedLine): Money {
 export function reckonCredit(lines: readonly CreditedLine[], rules: MoneyRules, exempt: boolean): SheetTotals {
   for (const line of lines) creditedBase(line);
   const upTo = (quantity: (line: CreditedLine) => number): SheetTotals => {
-    const sheetLines = lines
-      .filter((line) => quantity(line) > 0)
-      .map((line) => ({
-        id: line.id,
-        kind: line.kind,
-        quantity: 1000,
-        unitPrice: baseOf(line, quantity(line)),
-        given: false,
-      }));
-    const jobs = [{ id: 'credit', lines: sheetLines, given: false }];
+    const taken = lines.filter((line) => quantity(line) > 0);
+    const jobs = [...new Set(taken.map(jobOf))].map((id) => ({
+      id,
+      given: false,
+      lines: taken
+        .filter((line) => jobOf(line) === id)
+        .map((line) => ({
+          id: line.id,
+          kind: line.kind,
+          quantity: 1000,
+          unitPrice: baseOf(line, quantity(line)),
+          given: line.given === true,
+          exchange: line.exchange,
+          untaxed: line.taxStays,
+        })),
+    }));
     return reckonSheet({ jobs, discounts: [], exempt }, { ...rules, ...NOTHING_ADDED });
   };
   const before = upTo((line) => line.creditedBefore);
   const after = upTo((line) => line.creditedBefore + line.creditNow);
   return less(after, before, new Map(lines.map((line) => [line.id, line])));
 }
+
+const jobOf = (line: CreditedLine): string => line.job ?? 'credit';
 
 /** What the later totals add to the earlier ones, with the lines that are credited now. */
 function less(after: SheetTotals, before: SheetTotals, credited: ReadonlyMap<string, CreditedLine>): SheetTotals {
@@ -86,6 +122,7 @@ function less(after: SheetTotals, before: SheetTotals, credited: ReadonlyMap<str
     wasteFee: money(0),
     discount: money(0),
     taxes: taxesLess(after.taxes, before.taxes),
+    prices: minus(after.prices, before.prices),
     net,
     tax,
     gross,
@@ -102,7 +139,10 @@ const kindsLess = (after: SheetTotals, before: SheetTotals) =>
 function taxesLess(after: readonly TaxTotal[], before: readonly TaxTotal[]): TaxTotal[] {
   return after
     .map((total) => {
-      const was = before.find(({ tax }) => tax.id === total.tax.id && tax.ratePpm === total.tax.ratePpm);
+      const was = before.find(
+        ({ tax, oldUnits }) =>
+          tax.id === total.tax.id && tax.ratePpm === total.tax.ratePpm && oldUnits === total.oldUnits,
+      );
       return { ...total, base: money(total.base - (was?.base ?? 0)), amount: money(total.amount - (was?.amount ?? 0)) };
     })
     .filter((total) => total.base !== 0 || total.amount !== 0);

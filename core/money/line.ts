@@ -26,6 +26,10 @@ export interface SheetLine {
   /** Given away: recorded, shown at 0.00. */
   readonly given: boolean;
   readonly discount?: Reduction | undefined;
+  /** A rebuilt or reconditioned part: an old unit goes back for it. */
+  readonly exchange?: boolean | undefined;
+  /** Bears no tax whatever its kind: a credit whose tax stays where it was paid. */
+  readonly untaxed?: boolean | undefined;
 }
 
 /** A job of the sheet. With a fixed price its lines are inside that price and are not added. */
@@ -53,6 +57,17 @@ export interface WasteFee {
   readonly when: 'charged' | 'part-or-fluid';
 }
 
+/**
+ * How a charge on an old unit (kind core) is taxed, going out and coming back; what is right is local law.
+ * refunded: taxed as its kind is, and the tax goes back with it. kept: taxed, and the tax stays when the charge goes back.
+ * kept-on-new: the tax stays only where no rebuilt or reconditioned part of the job stands for the old unit.
+ * none: no tax on the charge, either way.
+ * share: no tax on the charge; the old unit itself is taxed, at a share of what the exchange parts of its job come to.
+ */
+export type CoreTax =
+  | { readonly way: 'refunded' | 'kept' | 'kept-on-new' | 'none' }
+  | { readonly way: 'share'; readonly bp: number };
+
 /** A discount over the sheet, spread by value before tax over the lines that it names. */
 export interface SheetDiscount {
   readonly on: 'labour' | 'parts' | 'all';
@@ -69,6 +84,8 @@ export interface MoneyRules {
   readonly supplies: SuppliesRule;
   /** null or left out (papers from before it was there): none. */
   readonly wasteFee?: WasteFee | null | undefined;
+  /** Left out (papers from before it was there): refunded. */
+  readonly coreTax?: CoreTax | undefined;
 }
 
 export interface Sheet {
@@ -95,7 +112,7 @@ export interface LineTotal {
   readonly discountShare: Money;
   /** amount (or its share of a fixed price) less discountShare: what is taxed. */
   readonly base: Money;
-  /** Tax of this line when taxes are rounded by line, else 0. */
+  /** Tax of this line when taxes are rounded by line, else 0; without that on old units. */
   readonly tax: Money;
 }
 
@@ -104,6 +121,8 @@ export interface TaxTotal {
   /** What the rate was applied to: net of tax in exclusive sheets, gross in inclusive ones. */
   readonly base: Money;
   readonly amount: Money;
+  /** Tax on old units taken in exchange: `base` is their value, which nobody is charged, so the tax is always on top. */
+  readonly oldUnits?: true;
 }
 
 export interface SheetTotals {
@@ -120,6 +139,8 @@ export interface SheetTotals {
   readonly wasteFee: Money;
   readonly discount: Money;
   readonly taxes: readonly TaxTotal[];
+  /** What lines and rules come to less discounts, in the sheet's prices: the net, or (inclusive) the gross but for old units. */
+  readonly prices: Money;
   readonly net: Money;
   readonly tax: Money;
   readonly gross: Money;

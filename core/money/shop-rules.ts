@@ -1,4 +1,4 @@
-import type { LineKind, MoneyRules, SuppliesRule, Tax, WasteFee } from './line.ts';
+import type { CoreTax, LineKind, MoneyRules, SuppliesRule, Tax, WasteFee } from './line.ts';
 import { money } from './money.ts';
 
 /** The shop's settings, as far as sums go. Rates in millionths, shares in basis points, sums in minor units. */
@@ -14,6 +14,8 @@ export interface MoneySettings {
     | { readonly amount: number; readonly words: string; readonly when: WasteFee['when'] }
     | null
     | undefined;
+  /** Left out: refunded. `bp` counts for a share alone. */
+  readonly coreTax?: { readonly way: CoreTax['way']; readonly bp: number } | undefined;
 }
 
 /** For sheets to which no rule adds anything: credits, a fee by itself. */
@@ -29,7 +31,7 @@ export function rulesOf(settings: MoneySettings, counterSale = false): MoneyRule
       taxes[kind] = all;
     }
   }
-  const { prices, taxRounding, wasteFee } = settings;
+  const { prices, taxRounding, wasteFee, coreTax } = settings;
   return {
     taxes,
     prices,
@@ -37,6 +39,7 @@ export function rulesOf(settings: MoneySettings, counterSale = false): MoneyRule
     supplies: suppliesOf(settings.supplies),
     wasteFee:
       !wasteFee || counterSale ? null : { amount: money(wasteFee.amount), words: wasteFee.words, when: wasteFee.when },
+    coreTax: coreTax?.way === 'share' ? { way: 'share', bp: coreTax.bp } : { way: coreTax?.way ?? 'refunded' },
   };
 }
 

@@ -1,4 +1,5 @@
 import { type Bearer, bearersOf } from './bearer.ts';
+import { oldUnitTaxes, taxesOn } from './core-tax.ts';
 import { discountShares } from './discount.ts';
 import { LINE_KINDS, type LineKind, type LineTotal, type MoneyRules, type Sheet, type SheetTotals } from './line.ts';
 import { type Money, money, sum, ZERO } from './money.ts';
@@ -21,17 +22,20 @@ export function reckonSheet(sheet: Sheet, rules: MoneyRules): SheetTotals {
   const bearers = [...typed, ...byRule('supplies', supplies), ...byRule('fee', wasteFee)];
   const shares = discountShares(sheet.discounts, bearers, steps);
   const bases = bearers.map((bearer, at) => money(bearer.value - (shares[at] ?? 0)));
-  const taxed = bearers.map(({ kind }, at) => ({
+  const taxed = bearers.map((bearer, at) => ({
     base: bases[at] ?? ZERO,
-    taxes: sheet.exempt ? [] : (rules.taxes[kind] ?? []),
+    taxes: sheet.exempt ? [] : taxesOn(bearer, rules),
   }));
-  const { totals: taxes, byLine } = taxesOf(taxed, rules, steps);
+  const { totals, byLine } = taxesOf(taxed, rules, steps);
+  const onOldUnits = oldUnitTaxes(sheet, rules, bearers, bases, steps);
+  const taxes = [...totals, ...onOldUnits];
 
   const prices = sum(bases);
   const tax = sum(taxes.map((total) => total.amount));
   const inclusive = rules.prices === 'inclusive';
-  const net = inclusive ? money(prices - tax) : prices;
-  const gross = inclusive ? prices : money(prices + tax);
+  // Prices that hold their tax do not hold the one on old units: it comes on top of them.
+  const net = inclusive ? money(prices - sum(totals.map((total) => total.amount))) : prices;
+  const gross = money(net + tax);
   steps.add('net', inclusive ? { gross, tax } : { lines: bearers.length }, net);
   steps.add('tax', { taxes: taxes.length }, tax);
   steps.add('gross', inclusive ? { lines: bearers.length } : { net, tax }, gross);
@@ -47,6 +51,7 @@ export function reckonSheet(sheet: Sheet, rules: MoneyRules): SheetTotals {
     wasteFee,
     discount: sum(shares),
     taxes,
+    prices,
     net,
     tax,
     gross,
@@ -56,7 +61,9 @@ export function reckonSheet(sheet: Sheet, rules: MoneyRules): SheetTotals {
 
 /** What a rule adds to the sheet: it stands on no line and in no job. */
 function byRule(kind: LineKind, value: Money): Bearer[] {
-  return value === 0 ? [] : [{ lineId: null, jobId: null, kind, amount: value, value, hours: 0, inFixedPrice: false }];
+  if (value === 0) return [];
+  const nowhere = { lineId: null, jobId: null, hours: 0, inFixedPrice: false, exchange: false, untaxed: false };
+  return [{ ...nowhere, kind, amount: value, value }];
 }
 
 function lineTotal(bearer: Bearer, discountShare: Money, base: Money, tax: Money): LineTotal[] {

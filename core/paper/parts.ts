@@ -97,6 +97,8 @@ export interface PaperTaxRow {
   readonly ratePpm: number;
   readonly base: number;
   readonly amount: number;
+  /** On the value of old units taken in exchange: added to the sum even where prices hold their tax. */
+  readonly oldUnits?: true;
 }
 
 export type PaperMethod = 'cash' | 'card' | 'transfer' | 'account';

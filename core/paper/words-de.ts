@@ -54,6 +54,7 @@ export const GERMAN: PaperWords = {
   net: 'Netto',
   taxAdded: (name, rate, base) => `${name} ${rate} auf ${base}`,
   taxHeld: (name, rate, base) => `darin ${name} ${rate}, in ${base}`,
+  taxOnOldUnits: (name, rate, base) => `${name} ${rate} auf den Wert des Altteils von ${base}`,
   total: 'Summe',
   taken: { deposit: 'Anzahlung', payment: 'Gezahlt', credit: 'Guthaben' },
   method: { cash: 'bar', card: 'Karte', transfer: 'Überweisung', account: 'auf Rechnung' },

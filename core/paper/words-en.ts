@@ -57,6 +57,7 @@ export const ENGLISH: PaperWords = {
   net: 'Before tax',
   taxAdded: (name, rate, base) => `${name} ${rate} on ${base}`,
   taxHeld: (name, rate, base) => `of it ${name} ${rate}, in ${base}`,
+  taxOnOldUnits: (name, rate, base) => `${name} ${rate} on the old unit’s value of ${base}`,
   total: 'Total',
   taken: { deposit: 'Deposit', payment: 'Paid', credit: 'Credit' },
   method: { cash: 'cash', card: 'card', transfer: 'transfer', account: 'on account' },

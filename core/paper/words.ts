@@ -52,6 +52,7 @@ export interface PaperWords {
   readonly net: string;
   readonly taxAdded: (name: string, rate: string, base: string) => string;
   readonly taxHeld: (name: string, rate: string, base: string) => string;
+  readonly taxOnOldUnits: (name: string, rate: string, base: string) => string;
   readonly total: string;
   readonly taken: Readonly<Record<'deposit' | 'payment' | 'credit', string>>;
   readonly method: Readonly<Record<PaperMethod, string>>;

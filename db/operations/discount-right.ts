@@ -50,7 +50,7 @@ export async function sheetDiscountFits(context: Context, orderId: string, on: S
     .map((line) => ofLine(loaded, reckoned, line));
   const own = sum(rows.map((row) => row.own));
   // Over the whole sheet, what no line carries (supplies and the fee for waste) bears its part too.
-  const prices = money((settings.prices === 'inclusive' ? totals.gross : totals.net) + totals.discount);
+  const prices = money(totals.prices + totals.discount);
   const [full, shares] =
     on === 'all'
       ? [money(prices + own), totals.discount]

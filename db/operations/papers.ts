@@ -1,4 +1,4 @@
-import { type CreditedLine, reckonCredit } from '../../core/money/credit.ts';
+import { type CreditedLine, creditable, reckonCredit } from '../../core/money/credit.ts';
 import type { SheetTotals } from '../../core/money/line.ts';
 import { reckonSheet } from '../../core/money/totals.ts';
 import type { PaperDocument, PaperTaken } from '../../core/paper/document.ts';
@@ -139,8 +139,11 @@ export const paperHandlers: Handlers = {
       const line = kept.sheet.jobs.flatMap((job) => job.lines).find((one) => one.id === lineId);
       const total = billed.lines.find((one) => one.lineId === lineId);
       if (!line || !total) throw notFound('line', lineId);
-      const { id, kind, quantity } = line;
-      return { id, kind, base: total.base, quantity, creditedBefore: before(lineId), creditNow };
+      return {
+        ...creditable(line, total.base, kept.sheet, kept.rules),
+        creditedBefore: before(lineId),
+        creditNow,
+      };
     };
     const credited = lines.map(({ lineId, quantity }, place) => {
       if (lines.findIndex((one) => one.lineId === lineId) < place)

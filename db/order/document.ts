@@ -148,6 +148,7 @@ export function paperSums(
       ratePpm: row.tax.ratePpm,
       base: row.base,
       amount: row.amount,
+      ...(row.oldUnits ? { oldUnits: row.oldUnits } : {}),
     })),
     exempt,
     net: totals.net,

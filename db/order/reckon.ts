@@ -1,3 +1,4 @@
+import { isExchange } from '../../core/money/core-tax.ts';
 import type { Reduction, Sheet, SheetJob } from '../../core/money/line.ts';
 import { money } from '../../core/money/money.ts';
 import { rulesOf } from '../../core/money/shop-rules.ts';
@@ -52,6 +53,7 @@ function sheetJob(
         quantity: chargedQuantity(line, onSheet, entries),
         unitPrice: money(line.unit_price),
         given: line.given === 1,
+        exchange: isExchange(line),
         discount: line.discount === null ? undefined : (JSON.parse(line.discount) as Reduction),
       })),
   };

@@ -108,6 +108,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
         ratePpm: row.tax.ratePpm,
         base: row.base,
         amount: row.amount,
+        oldUnits: row.oldUnits === true,
       })),
       net: totals.net,
       tax: totals.tax,

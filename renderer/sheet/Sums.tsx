@@ -31,8 +31,8 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
     [t('sheet.sumCore'), sums.core, ofKinds('core')],
     [t('sheet.sumDiscount'), -Math.abs(sums.discount), byRule('sheet-discount')],
   ];
-  const taxes: readonly Row[] = sums.taxes.map((tax) => [
-    t(held ? 'sheet.sumTaxHeld' : 'sheet.sumTax', {
+  const taxRow = (tax: (typeof sums.taxes)[number]): Row => [
+    t(tax.oldUnits ? 'sheet.sumTaxOld' : held ? 'sheet.sumTaxHeld' : 'sheet.sumTax', {
       name: taxName(tax.name, rateText(tax.ratePpm, writing)),
       rate: rateText(tax.ratePpm, writing),
       base: amountText(tax.base, writing),
@@ -40,9 +40,15 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
     tax.amount,
     sumReckoning(
       order,
-      (step) => step.rule.startsWith('tax-') && step.on.name === tax.name && step.on.ratePpm === tax.ratePpm,
+      (step) =>
+        (tax.oldUnits ? step.rule === 'old-unit' : false) ||
+        (step.rule.startsWith(tax.oldUnits ? 'old-unit-tax' : 'tax-') &&
+          step.on.name === tax.name &&
+          step.on.ratePpm === tax.ratePpm),
     ),
-  ]);
+  ];
+  const taxes = sums.taxes.filter((tax) => !tax.oldUnits).map(taxRow);
+  const onOldUnits = sums.taxes.filter((tax) => tax.oldUnits).map(taxRow);
   return (
     <div className="sum" aria-live="polite">
       <div className="small ink-2">
@@ -50,7 +56,7 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
         <Discounts order={order} locked={locked} />
       </div>
       <dl>
-        <Rows rows={held ? rows : [...rows, ...taxes]} />
+        <Rows rows={held ? [...rows, ...onOldUnits] : [...rows, ...taxes, ...onOldUnits]} />
         <dt className="total">{t('parts.onTheSheet')}</dt>
         <dd className="total">
           <MoneyText amount={sums.gross} reckoning={sums.reckoning} />

@@ -8,6 +8,7 @@ const SUMS: ReadonlySet<string> = new Set([
   'lines',
   'labour',
   'base',
+  'price',
   'worth',
   'gross',
   'net',

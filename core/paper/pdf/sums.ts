@@ -1,4 +1,4 @@
-import type { CreditNotePaper, InvoicePaper, PaperSums, QuotePaper } from '../document.ts';
+import type { CreditNotePaper, InvoicePaper, PaperSums, PaperTaxRow, QuotePaper } from '../document.ts';
 import { taxName } from '../figures.ts';
 import { type Block, block, type Item, rule, SIZE, setText, stacked, words } from './block.ts';
 import type { Style } from './fonts.ts';
@@ -35,17 +35,19 @@ function withTaxes(setting: Setting, sums: PaperSums, total: Block): readonly Bl
   const { words: w, amount, rate } = setting;
   const exempt = sums.exempt === '' ? [] : [sumRow(setting, sums.exempt, '', 'body')];
   const net = sumRow(setting, w.net, amount(sums.net), 'body');
-  const taxes = sums.taxes.map((tax) => {
-    const label = sums.prices === 'inclusive' ? w.taxHeld : w.taxAdded;
+  const taxRow = (tax: PaperTaxRow): Block => {
+    const label = tax.oldUnits ? w.taxOnOldUnits : sums.prices === 'inclusive' ? w.taxHeld : w.taxAdded;
     return sumRow(
       setting,
       label(taxName(tax.name, rate(tax.ratePpm)), rate(tax.ratePpm), amount(tax.base)),
       amount(tax.amount),
       'body',
     );
-  });
-  if (sums.prices === 'inclusive') return [total, ...(taxes.length > 0 ? [net, ...taxes] : []), ...exempt];
-  return [...(sums.discounts.length > 0 ? [net] : []), ...taxes, ...exempt, total];
+  };
+  const taxes = sums.taxes.filter((tax) => !tax.oldUnits).map(taxRow);
+  const onTop = sums.taxes.filter((tax) => tax.oldUnits).map(taxRow);
+  if (sums.prices === 'inclusive') return [...onTop, total, ...(taxes.length > 0 ? [net, ...taxes] : []), ...exempt];
+  return [...(sums.discounts.length > 0 ? [net] : []), ...taxes, ...onTop, ...exempt, total];
 }
 
 function invoiceEnd(setting: Setting<Priced>, document: InvoicePaper): readonly Block[] {

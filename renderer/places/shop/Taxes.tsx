@@ -34,7 +34,8 @@ export function Taxes() {
         <h3>{t('shop.whatFalls')}</h3>
         <dl className="shop-falls">
           {LINE_KINDS.map((kind) => {
-            const taxes = settings.taxes.filter((tax) => tax.kinds.includes(kind));
+            const free = kind === 'core' && settings.coreTax.way === 'none';
+            const taxes = free ? [] : settings.taxes.filter((tax) => tax.kinds.includes(kind));
             return (
               <div key={kind}>
                 <dt>{t(`start.${kind}`)}</dt>

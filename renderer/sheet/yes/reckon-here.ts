@@ -1,3 +1,4 @@
+import { isExchange } from '../../../core/money/core-tax.ts';
 import type { Sheet, SheetJob, SheetTotals } from '../../../core/money/line.ts';
 import { money } from '../../../core/money/money.ts';
 import { type MoneySettings, rulesOf } from '../../../core/money/shop-rules.ts';
@@ -64,6 +65,7 @@ function sheetJob(job: Job, onSheet: ReadonlySet<string>): SheetJob {
       quantity: chargedHere(line, onSheet),
       unitPrice: money(line.unitPrice ?? 0),
       given: line.given,
+      exchange: isExchange(line),
       discount: line.discount === null ? undefined : asMoney(line.discount),
     })),
   };

@@ -15,6 +15,8 @@ export const reckoning = {
   'tax-exclusive-by-line': '{name}, {ratePpm} on {base}, rounded line by line',
   'tax-inclusive-by-document': '{name}, {ratePpm} held in {base}, rounded once',
   'tax-inclusive-by-line': '{name}, {ratePpm} held in {base}, rounded line by line',
+  'old-unit': 'The old unit is worth {bp} of {price}, the price of what it was exchanged for',
+  'old-unit-tax': '{name}, {ratePpm} on the old unit’s value {base}',
   net: 'Before tax',
   tax: 'Taxes, added',
   gross: 'With tax',

@@ -69,6 +69,7 @@ export const sheet = {
   sumCore: 'Core',
   sumDiscount: 'Discount',
   sumTax: '{name} {rate} on {base}',
+  sumTaxOld: '{name} {rate} on the old unit’s value of {base}',
   sumTaxHeld: 'of it {name} {rate}, in {base}',
   ownMaximum: 'The customer’s own maximum is {sum}.',
   margin: 'Who said yes',

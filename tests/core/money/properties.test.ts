@@ -13,7 +13,9 @@ describe('any sheet', () => {
         const totals = reckonSheet(any, rules);
         const jobs = sum(totals.jobs.values());
         expect(sum(Object.values(totals.byKind))).toBe(jobs);
-        const prices = rules.prices === 'inclusive' ? totals.gross : totals.net;
+        const onOldUnits = sum(totals.taxes.filter(({ oldUnits }) => oldUnits).map(({ amount }) => amount));
+        const prices = rules.prices === 'inclusive' ? totals.gross - onOldUnits : totals.net;
+        expect(totals.prices).toBe(prices);
         expect(jobs + totals.supplies + totals.wasteFee - totals.discount).toBe(prices);
         expect(totals.net + totals.tax).toBe(totals.gross);
         expect(sum(totals.taxes.map(({ amount }) => amount))).toBe(totals.tax);

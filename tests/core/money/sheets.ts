@@ -61,6 +61,7 @@ const lines: fc.Arbitrary<SheetLine> = fc.record({
   unitPrice: amount(-50_000, 200_000),
   given: fc.boolean(),
   discount: fc.option(reductions, { nil: undefined }),
+  exchange: fc.boolean(),
 });
 
 const jobs: fc.Arbitrary<SheetJob> = fc.record({
@@ -103,6 +104,15 @@ export const anyRules: fc.Arbitrary<MoneyRules> = fc.record({
       cap: fc.option(amount(0, 5_000)),
       floor: fc.option(amount(0, 1_000)),
     }),
+  ),
+  coreTax: fc.oneof(
+    fc.constantFrom(
+      { way: 'refunded' as const },
+      { way: 'kept' as const },
+      { way: 'kept-on-new' as const },
+      { way: 'none' as const },
+    ),
+    fc.record({ way: fc.constant('share' as const), bp: fc.integer({ min: 0, max: 10_000 }) }),
   ),
   wasteFee: fc.option(
     fc.record({
