@@ -4,9 +4,11 @@ import type { Answer, ShopError } from '../core/contract/errors.ts';
 import { type OperationName, operations } from '../core/contract/index.ts';
 import type { May } from '../core/contract/operation.ts';
 import { instant } from '../core/contract/scalars.ts';
+import { civilDateOf } from '../core/time/instant.ts';
 import type { Context, Settings, Who } from './context.ts';
 import { canonical, sha256 } from './digest.ts';
 import { newId } from './id.ts';
+import { kept } from './kept.ts';
 import { handlers } from './operations/index.ts';
 import { problemsOf } from './problem.ts';
 import { badInput, notAllowed, Refusal } from './refusal.ts';
@@ -44,12 +46,10 @@ export interface House {
 const RANK: Record<May, number> = { anyone: 0, crew: 1, desk: 2, owner: 3 };
 const ROLE_RANK: Record<Who['role'], number> = { mechanic: 1, desk: 2, owner: 3 };
 
-/** The civil date of an instant in a zone. */
-export function civilDay(at: number, zone: string): string {
-  return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format(
-    at,
-  );
-}
+const shopRow = kept((tx: Context['tx']) => tx.selectFrom('shop').select('settings'));
+const personRow = kept((tx: Context['tx'], { personId }: { personId: string }) =>
+  tx.selectFrom('person').select(['id', 'name', 'role', 'active']).where('id', '=', personId),
+);
 
 /**
  * One call through the house: parse the input, check the person's right, run one transaction, record the trail,
@@ -73,12 +73,14 @@ export async function dispatch(
     if (options.at !== undefined && !house.practice) throw badInput('at', 'practice-only');
     if (options.at !== undefined && !instant.safeParse(options.at).success) throw badInput('at', 'out-of-range');
     const now = options.at ?? house.clock();
-    const request = options.request ?? newId();
     let trail: { n: number; hash: string } | null = null;
     // A copy takes long: once the right to it is checked it is made beside the database, and others go on.
     let beside: Context | null = null;
-    const output = await house.db.transaction().execute(async (tx) => {
-      const shop = await tx.selectFrom('shop').select('settings').executeTakeFirst();
+    // Who only asks waits for nobody who writes.
+    const access = operation.kind === 'ask' ? 'read only' : 'read write';
+    const transaction = house.db.transaction().setAccessMode(access);
+    const output = await transaction.execute(async (tx) => {
+      const [shop] = await shopRow(tx, {});
       const settings = shop ? readSettings(shop.settings) : null;
       const who = await whoCalls(tx, caller.personId);
       if (RANK[operation.may] > (who ? ROLE_RANK[who.role] : 0))
@@ -88,7 +90,7 @@ export async function dispatch(
         tx,
         write,
         now,
-        today: civilDay(now, settings?.zone ?? 'UTC'),
+        today: civilDateOf(now, settings?.zone ?? 'UTC'),
         practice: house.practice,
         folder: house.folder,
         warnings: house.warnings,
@@ -101,6 +103,7 @@ export async function dispatch(
         return null;
       }
       if (operation.kind === 'ask') return operation.output.parse(await handler(parsed, context));
+      const request = options.request ?? newId();
       const inputHash = sha256(canonical([name, input, caller.personId]));
       const before = await tx.selectFrom('request').selectAll().where('id', '=', request).executeTakeFirst();
       if (before) {
@@ -150,11 +153,7 @@ function sightOf(who: Who | null, settings: Settings | null): Pick<Context, 'see
 
 async function whoCalls(tx: Context['tx'], personId: string | null): Promise<Who | null> {
   if (personId === null) return null;
-  const row = await tx
-    .selectFrom('person')
-    .select(['id', 'name', 'role', 'active'])
-    .where('id', '=', personId)
-    .executeTakeFirst();
+  const [row] = await personRow(tx, { personId });
   if (!row || row.active === 0) throw notAllowed('sign-in');
   return { id: row.id, name: row.name, role: row.role };
 }

@@ -7,11 +7,12 @@ import {
   SqliteDialect,
   SqliteDriver,
   type Transaction,
+  type TransactionSettings,
 } from 'kysely';
 import { type Connection, closeConnection } from './connection.ts';
 import { mapSqliteError } from './errors.ts';
 
-const KEPT_STATEMENTS = 200;
+const KEPT_STATEMENTS = 500;
 
 /** Kysely over one connection. One transaction at a time; the others wait for their turn. */
 export class ShopDatabase<Tables> {
@@ -66,9 +67,11 @@ class ShopDriver extends SqliteDriver {
     this.#raw = raw;
   }
 
-  // IMMEDIATE: a transaction that begins as a reader and then writes can be refused half-way.
-  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
-    await connection.executeQuery(CompiledQuery.raw(this.#raw.readonly ? 'BEGIN' : 'BEGIN IMMEDIATE'));
+  // IMMEDIATE: a transaction that begins as a reader and then writes can be refused half-way. One that only reads says so,
+  // and waits for no writer.
+  override async beginTransaction(connection: DatabaseConnection, settings?: TransactionSettings): Promise<void> {
+    const reads = this.#raw.readonly || settings?.accessMode === 'read only';
+    await connection.executeQuery(CompiledQuery.raw(reads ? 'BEGIN' : 'BEGIN IMMEDIATE'));
   }
 
   // A full disk makes SQLite roll back by itself; a second ROLLBACK would fail and hide the real error.

@@ -1,7 +1,8 @@
 import type { OutputOf } from '../../core/contract/index.ts';
 import type { Context, Handlers } from '../context.ts';
-import { beginning, FEWEST_SIGNS, holding, holdingNewest, inPieces } from '../find-index.ts';
+import { above, either, FEWEST_SIGNS, matching } from '../find-index.ts';
 import { foldPhone, foldPlate, foldText, pieceAround } from '../fold.ts';
+import * as questions from './find-questions.ts';
 
 type Hit = OutputOf<'find.line'>['hits'][number];
 
@@ -21,26 +22,8 @@ const rankOf = (text: string, asked: string) => (text === asked ? WHOLE : text.s
 async function numbered(context: Context, text: string): Promise<Ranked[]> {
   if (!/^\d{1,9}$/.test(text)) return [];
   const number = Number(text);
-  const orders = await context.tx
-    .selectFrom('work_order')
-    .innerJoin('car', 'car.id', 'work_order.car_id')
-    .innerJoin('customer', 'customer.id', 'work_order.customer_id')
-    .select(['work_order.id', 'number', 'car.plate', 'car.words', 'customer.name'])
-    .where('number', '=', number)
-    .execute();
-  const papers =
-    context.who?.role === 'mechanic'
-      ? []
-      : await context.tx
-          .selectFrom('paper')
-          .innerJoin('customer', 'customer.id', 'paper.customer_id')
-          .select(['paper.id', 'paper.kind', 'paper.number', 'customer.name'])
-          // By kind as well, since the index begins with it.
-          .where('paper.kind', 'in', ['quote', 'invoice', 'credit-note', 'receipt'])
-          .where('paper.number', '=', number)
-          .orderBy('paper.issued_at', 'desc')
-          .limit(8)
-          .execute();
+  const orders = await questions.ordersNumbered(context.tx, { number });
+  const papers = context.who?.role === 'mechanic' ? [] : await questions.papersNumbered(context.tx, { number });
   return [
     ...orders.map((row) => ({
       ...{ kind: 'order' as const, id: row.id, by: 'order', rank: WHOLE },
@@ -59,26 +42,10 @@ async function numbered(context: Context, text: string): Promise<Ranked[]> {
 async function cars(context: Context, text: string, most: number): Promise<Ranked[]> {
   const plate = foldPlate(text);
   const vin = text.toUpperCase().replace(/[^A-Z0-9]/g, '');
-  const owned = () =>
-    context.tx
-      .selectFrom('car')
-      .leftJoin('car_owner', (on) => on.onRef('car_owner.car_id', '=', 'car.id').on('car_owner.to_day', 'is', null))
-      .leftJoin('customer', 'customer.id', 'car_owner.customer_id')
-      .select(['car.id', 'car.words', 'car.plate', 'car.vin', 'customer.name']);
-  const byPlate = await owned()
-    .innerJoin('car_plate', 'car_plate.car_id', 'car.id')
-    .select(['car_plate.plate as worn', 'car_plate.find_plate'])
-    .where(
-      inPieces('car_plate', [
-        beginning('car_plate', 'find_plate', plate, most),
-        ...(plate.length < FEWEST_SIGNS ? [] : [holding('car_plate', ['plate'], plate, most)]),
-      ]),
-    )
-    .execute();
-  const vins = (piece: string) =>
-    owned()
-      .where(inPieces('car', [holding('car', ['vin'], piece, most)]))
-      .execute();
+  const asked = { from: plate, to: above(plate), match: matching('car_plate', ['plate'], plate), most };
+  const ofPlate = plate.length < FEWEST_SIGNS ? questions.platesBeginning : questions.platesHolding;
+  const byPlate = await ofPlate(context.tx, asked);
+  const vins = (piece: string) => questions.vinsHolding(context.tx, { match: matching('car', ['vin'], piece), most });
   const byVin = vin.length < FEWEST_SIGNS ? [] : await vins(vin);
   // Of very many that hold it, those that end with it are asked for by themselves.
   if (byVin.length === most) byVin.unshift(...(await vins(`${vin}.`)));
@@ -106,26 +73,26 @@ async function customers(context: Context, text: string, most: number): Promise<
   const words = foldText(text);
   // A number is asked for without the nought before the town; what holds a letter is no number.
   const digits = /\p{L}/u.test(text) ? '' : foldPhone(text).replace(/^0+/, '');
-  const among = (pieces: Parameters<typeof inPieces>[1]) =>
-    context.tx
-      .selectFrom('customer')
-      .leftJoin('customer as into', 'into.id', 'customer.joined_into')
-      .select(['customer.id', 'customer.name', 'customer.phone', 'customer.phone2'])
-      .select(['customer.find_name', 'customer.find_phone', 'customer.find_phone2'])
-      .select(['into.id as intoId', 'into.name as intoName'])
-      .where(inPieces('customer', pieces))
-      .execute();
-  const rows = await among([
-    beginning('customer', 'find_name', words, most),
-    ...(words.length < FEWEST_SIGNS ? [] : [holding('customer', ['name'], words, most)]),
-    ...(digits.length < FEWEST_SIGNS ? [] : [holding('customer', ['phone', 'phone2'], digits, most)]),
-  ]);
+  const named = (piece: string) => matching('customer', ['name'], piece);
+  const phoned = (piece: string) => matching('customer', ['phone', 'phone2'], piece);
+  const asked = { from: words, to: above(words), match: named(words), most };
+  const rows =
+    words.length < FEWEST_SIGNS
+      ? await questions.peopleBeginning(context.tx, asked)
+      : digits.length < FEWEST_SIGNS
+        ? await questions.peopleHolding(context.tx, asked)
+        : await questions.peopleHolding(context.tx, {
+            ...asked,
+            match: either(named(words), phoned(digits)),
+            most: 2 * most,
+          });
+  const further = async (match: string) => {
+    rows.push(...(await questions.peopleFurther(context.tx, { ...asked, match })));
+  };
   // Of very many that hold it, a surname that begins so is asked for by itself: it is as good as a first name.
-  if (words.length === FEWEST_SIGNS - 1 || rows.length >= most)
-    rows.push(...(await among([holding('customer', ['name'], ` ${words}`, most)])));
+  if (words.length === FEWEST_SIGNS - 1 || rows.length >= most) await further(named(` ${words}`));
   // A country that is written, or not: then the end of the number alone.
-  if (rows.length === 0 && digits.length > TAIL)
-    rows.push(...(await among([holding('customer', ['phone', 'phone2'], `${digits.slice(-TAIL)}.`, most)])));
+  if (rows.length === 0 && digits.length > TAIL) await further(phoned(`${digits.slice(-TAIL)}.`));
   return rows.map((row): Ranked => {
     const named = row.find_name.includes(words);
     const surname = row.find_name.includes(` ${words}`);
@@ -144,16 +111,12 @@ async function customers(context: Context, text: string, most: number): Promise<
 async function parts(context: Context, text: string, most: number): Promise<Ranked[]> {
   const number = foldPlate(text);
   const words = foldText(text);
-  const pieces = [
-    ...(number.length < FEWEST_SIGNS ? [] : [holding('part', ['number'], number, most)]),
-    ...(words.length < FEWEST_SIGNS ? [] : [holding('part', ['words'], words, most)]),
+  const matches = [
+    ...(number.length < FEWEST_SIGNS ? [] : [matching('part', ['number'], number)]),
+    ...(words.length < FEWEST_SIGNS ? [] : [matching('part', ['words'], words)]),
   ];
-  if (pieces.length === 0) return [];
-  const rows = await context.tx
-    .selectFrom('part')
-    .select(['id', 'number', 'words', 'find_number', 'bin'])
-    .where(inPieces('part', pieces))
-    .execute();
+  if (matches.length === 0) return [];
+  const rows = await questions.partsHolding(context.tx, { match: either(...matches), most: matches.length * most });
   return rows.map((row) => ({
     ...{ kind: 'part', id: row.id, headline: row.number, by: 'number' },
     detail: [row.words, row.bin].filter((one) => one !== '').join(', '),
@@ -168,14 +131,8 @@ const SAID = 6;
 async function said(context: Context, text: string): Promise<Ranked[]> {
   const words = foldText(text);
   if (words.length < FEWEST_SIGNS) return [];
-  const rows = await context.tx
-    .selectFrom('work_order')
-    .innerJoin('customer', 'customer.id', 'work_order.customer_id')
-    .select(['work_order.id', 'work_order.number', 'work_order.complaint', 'customer.name'])
-    .where(inPieces('work_order', [holdingNewest('work_order', ['words'], words, SAID)]))
-    .orderBy('work_order.opened_at', 'desc')
-    .orderBy('work_order.id', 'desc')
-    .execute();
+  const asked = { match: matching('work_order', ['words'], words), most: SAID };
+  const rows = await questions.ordersSaying(context.tx, asked);
   return rows.map((row) => ({
     ...{ kind: 'order', id: row.id, headline: `${row.number}`, by: 'complaint', rank: SAID_RANK },
     detail: `${row.name}: “${pieceAround(row.complaint, words)}”`,

@@ -1,3 +1,4 @@
+import { civilDateOf } from '../../core/time/instant.ts';
 import type { Context } from '../context.ts';
 import type { Declined } from './whole.ts';
 
@@ -34,12 +35,7 @@ export async function declinedOfCar(
     .orderBy('decision.number')
     .execute();
   const last = new Map(rows.map((row) => [row.jobId, row]));
-  const day = new Intl.DateTimeFormat('en-CA', {
-    timeZone: context.settings?.zone ?? 'UTC',
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-  });
+  const zone = context.settings?.zone ?? 'UTC';
   return [...last.values()].flatMap((row): Declined[] => {
     if (row.answer === 'yes' || row.orderId === exceptOrderId) return [];
     return [
@@ -50,7 +46,7 @@ export async function declinedOfCar(
         orderNumber: row.number,
         title: row.title,
         amount: context.seesPrices ? row.amount : null,
-        declinedOn: day.format(row.at),
+        declinedOn: civilDateOf(row.at, zone),
         answer: row.answer,
         risk: row.risk,
         unsafe: row.unsafe === 1,

@@ -2,7 +2,7 @@ import { sql } from 'kysely';
 import type { ParsedInputOf } from '../../core/contract/index.ts';
 import { wallToInstant } from '../../core/time/instant.ts';
 import type { Context } from '../context.ts';
-import { beginning, FEWEST_SIGNS, holdingAll, inPieces } from '../find-index.ts';
+import { above, beginning, FEWEST_SIGNS, holdingAll, inPieces, matching } from '../find-index.ts';
 import { foldPlate, foldText } from '../fold.ts';
 import { settingsOf } from '../people.ts';
 import { oldUnitsOut } from './old-units.ts';
@@ -42,9 +42,13 @@ const atTheLab = ({ tx }: Context) =>
 
 /** Rows of the index that hold a text; of fewer characters than make a piece, rows that begin with it. */
 const namesWith = (text: string) =>
-  text.length < FEWEST_SIGNS ? beginning('customer', 'find_name', text) : holdingAll('customer', ['name'], text);
+  text.length < FEWEST_SIGNS
+    ? beginning('customer', 'find_name', text, above(text), null)
+    : holdingAll('customer', matching('customer', ['name'], text));
 const platesWith = (text: string) =>
-  text.length < FEWEST_SIGNS ? beginning('car_plate', 'find_plate', text) : holdingAll('car_plate', ['plate'], text);
+  text.length < FEWEST_SIGNS
+    ? beginning('car_plate', 'find_plate', text, above(text), null)
+    : holdingAll('car_plate', matching('car_plate', ['plate'], text));
 
 /** Orders of customers of such a name, also of an entry that was joined to one. */
 const ofCustomers = (text: string) => sql`
@@ -61,7 +65,7 @@ const ofCars = (plate: string) => sql`
 /** Orders with a job of such a title. */
 const ofJobs = (text: string) => sql`
   select rowid from work_order where id in (
-    select work_order_id from job where taken_out = 0 and rowid in (${holdingAll('job', ['words'], text)}))`;
+    select work_order_id from job where taken_out = 0 and rowid in (${holdingAll('job', matching('job', ['words'], text))}))`;
 
 /** The rows of orders that hold a text: name, plate, what the customer says, title of a job, number. By indexes alone. */
 function holdingText(text: string) {
@@ -70,7 +74,9 @@ function holdingText(text: string) {
   return inPieces('work_order', [
     ...(words === '' ? [] : [ofCustomers(words)]),
     ...(plate === '' ? [] : [ofCars(plate)]),
-    ...(words.length < FEWEST_SIGNS ? [] : [holdingAll('work_order', ['words'], words), ofJobs(words)]),
+    ...(words.length < FEWEST_SIGNS
+      ? []
+      : [holdingAll('work_order', matching('work_order', ['words'], words)), ofJobs(words)]),
     ...(/^\d{1,9}$/.test(text) ? [sql`select rowid from work_order where number = ${Number(text)}`] : []),
   ]);
 }

@@ -54,7 +54,6 @@ const LICENCES = [
   ['Crownwheel', 'MIT'],
   ['React, Zustand, zod, Kysely, better-sqlite3', 'MIT'],
   ['@cantoo/pdf-lib, @cantoo/fontkit', 'MIT'],
-  ['@js-temporal/polyfill', 'ISC'],
   ['SQLite', 'public domain'],
   ['Besley, Sofia Sans, Source Sans 3', 'SIL OFL 1.1'],
 ] as const;

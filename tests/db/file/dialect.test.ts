@@ -78,12 +78,12 @@ describe('prepared statements', () => {
     expect(memory.prepare(sql)).toBe(first);
   });
 
-  it('keeps the 200 last used', () => {
+  it('keeps the 500 last used', () => {
     const { raw } = shop();
     const memory = new StatementMemory(raw);
     const hot = memory.prepare('SELECT 0');
     const cold = memory.prepare('SELECT 1');
-    for (let n = 2; n <= 200; n += 1) {
+    for (let n = 2; n <= 500; n += 1) {
       memory.prepare(`SELECT ${n}`);
       memory.prepare('SELECT 0');
     }
