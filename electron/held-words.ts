@@ -21,6 +21,8 @@ const SENTENCES: Readonly<Record<HeldWhat, string>> = {
   'old-parts-unanswered': 'nobody has said what becomes of the old parts',
   invoiced: 'invoice {number} is made and the sheet is closed: a credit note corrects it',
   'nothing-on-the-sheet': 'nothing stands on the sheet',
+  'quote-declined': 'every job was declined, so there is nothing to quote',
+  'quote-empty': 'the quote would say nothing but zero',
   'job-worked-on': 'job {letter} was worked on',
   'discount-over-limit': 'the desk takes off up to {percent} %, here {fits}; the owner may take off more',
   'mileage-lower': 'the car came with {last} last time and {typed} is less: say why with mileageDoubt',

@@ -26,6 +26,8 @@ export const HELD = {
   // On the sheet.
   invoiced: ['number'],
   'nothing-on-the-sheet': [],
+  'quote-declined': [],
+  'quote-empty': [],
   'job-worked-on': ['letter'],
   'discount-over-limit': ['percent', 'fits'],
   // At the door.

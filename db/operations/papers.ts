@@ -11,7 +11,7 @@ import { creditPaper, invoicePaper, paperSums, passedWords, quotePaper } from '.
 import { stopsOfOrder } from '../order/facts.ts';
 import { issue, type KeptSheet } from '../order/issue.ts';
 import { type Loaded, loadOrder } from '../order/load.ts';
-import { balanceOf, letterOf, reckonOrder } from '../order/reckon.ts';
+import { balanceOf, letterOf, type Reckoned, reckonOrder } from '../order/reckon.ts';
 import { pdfOf } from '../pdf.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { post } from '../postings.ts';
@@ -50,12 +50,26 @@ const sheetMoved = ({ order }: Loaded, now: number, seen: number) =>
     yours: { gross: seen },
   });
 
+/** Why there is nothing to quote; null where there is. A quote over nothing is one where something is free in it. */
+function nothingToQuote(loaded: Loaded, { inSum, answers, totals }: Reckoned) {
+  if (inSum.length === 0) {
+    const declined = loaded.jobs.length > 0 && loaded.jobs.every((job) => answers.get(job.id) !== undefined);
+    return declined ? 'quote-declined' : 'nothing-on-the-sheet';
+  }
+  const free = (job: Loaded['jobs'][number]) =>
+    job.kind !== 'charged' ||
+    job.given === 1 ||
+    loaded.lines.some((line) => line.job_id === job.id && line.given === 1);
+  return totals.gross === 0 && !inSum.some(free) ? 'quote-empty' : null;
+}
+
 export const paperHandlers: Handlers = {
   'quote.issue': async ({ orderId, validUntil }, context) => {
     const settings = settingsOf(context);
     const loaded = await loadOrder(context, orderId);
     const reckoned = reckonOrder(loaded, settings);
-    if (reckoned.inSum.length === 0) throw held([{ what: 'nothing-on-the-sheet', with: {} }]);
+    const nothing = nothingToQuote(loaded, reckoned);
+    if (nothing !== null) throw held([{ what: nothing, with: {} }]);
     const before = loaded.papers.findLast((paper) => paper.kind === 'quote');
     const number = before?.number ?? (await nextNumber(context, 'quote'));
     const version = (before?.version ?? 0) + 1;

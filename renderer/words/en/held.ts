@@ -18,6 +18,9 @@ export const held = {
   'outside-bill-missing': 'The bill for “{words}” is not here; its cost is a guess.',
   'old-parts-unanswered': 'Nobody has said what becomes of the old parts.',
   invoiced: 'Invoice {number} is made, so the sheet is closed. A credit note corrects it.',
+  'quote-declined':
+    'Every job was declined, so there is nothing to quote. Add a job, or record a yes where they changed their mind.',
+  'quote-empty': 'The quote would come to nothing. Give a job a line with a quantity and a price first.',
   'nothing-on-the-sheet': 'Nothing stands on the sheet yet. Add a job with a line first.',
   'job-worked-on': '{letter} was worked on, so it stays. Give it, or say yes to it.',
   'discount-over-limit': 'The desk takes off up to {percent} %, here {fits}. For more, ask the owner.',
