@@ -16,6 +16,7 @@ import { HELP } from './help.ts';
 import { exportKind, importFile, Refused, WrongFile } from './in-and-out.ts';
 import { sayProblem } from './problem-words.ts';
 import { sayVerified } from './verified-words.ts';
+import { verifyWithPapers } from './verify-papers.ts';
 import { ASK_FOR_LAST_INVOICE, sayBroughtBack, sayCopies, sayError, sayFault, sayWarning } from './words.ts';
 
 /** What the command line needs of the machine. */
@@ -50,6 +51,7 @@ const FLAGS = {
   batch: { type: 'string' },
   stop: { type: 'boolean' },
   'last-invoice': { type: 'string' },
+  papers: { type: 'boolean' },
   try: { type: 'boolean' },
   columns: { type: 'string' },
   dates: { type: 'string' },
@@ -107,6 +109,7 @@ async function run(
     case 'call':
       return call(folder, await linesOf(first, second, flags, around), flags, around);
     case 'verify': {
+      if (flags.papers) return inOrOut(folder, flags, around, (ask) => verifyWithPapers(ask, around));
       const as = flags.as === undefined ? {} : { as: flags.as };
       const line = callLine.parse({ operation: 'care.verify', ...as });
       return call(folder, [{ call: line }], flags, around, (output) => {
@@ -142,21 +145,21 @@ async function run(
   }
 }
 
-/** Something that takes many calls, as one person. */
+/** Something that takes many calls, as one person; false is a bad end. */
 async function inOrOut(
   folder: string,
   flags: Flags,
   around: Surroundings,
-  run: (ask: (operation: string, input: unknown) => Promise<Answer>) => Promise<void>,
+  run: (ask: (operation: string, input: unknown) => Promise<Answer>) => Promise<unknown>,
 ): Promise<0 | 1> {
   const { counter, warnings, close } = await around.openCounter(folder, flags.practice ?? false);
   for (const warning of warnings) around.err(sayWarning(warning));
   try {
     const calls = new Calls(counter, new Codes(around.env.SHOP_CODE, around.input, around.err));
-    await run((operation, input) =>
+    const good = await run((operation, input) =>
       calls.make({ operation, input, ...(flags.as === undefined ? {} : { as: flags.as }) }),
     );
-    return 0;
+    return good === false ? 1 : 0;
   } catch (fault) {
     if (fault instanceof WrongFile) throw new WrongCommand(fault.message);
     if (!(fault instanceof Refused)) throw fault;

@@ -13,6 +13,7 @@ export const HELP = `Crownwheel, the shop from the command line.
       FILE.jsonl may be "-" to read the lines from standard input; the code then comes from SHOP_CODE
   npm run shop -- contract                 every operation as JSON Schema
   npm run shop -- verify [--as NAME]       walk the trail and add everything up again; ends with 1 where something does not agree
+      --papers         also make every paper again and compare it with its file
   npm run shop -- backup [TO]              a checked copy into the shop's backups, or into the folder TO with its papers
   npm run shop -- restore FROM             put a copy in place; the shop as it was is kept beside it
       --last-invoice NUMBER   the last invoice number that stands on paper: the next one will be above it

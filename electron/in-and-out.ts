@@ -33,7 +33,7 @@ export class Refused extends Error {
 /** The command itself was wrong: a file that is not there, a column that nobody knows. */
 export class WrongFile extends Error {}
 
-async function taken<O>(answer: Promise<Answer>): Promise<O> {
+export async function taken<O>(answer: Promise<Answer>): Promise<O> {
   const { ok, ...rest } = await answer;
   if (ok && 'output' in rest) return rest.output as O;
   throw new Refused((rest as { error: ShopError }).error);

@@ -17,6 +17,9 @@ import {
 } from './scalars.ts';
 
 /** What the same job took last times, with its spread and its count. */
+/** What does not agree: where, and what was found there. */
+const fault = z.strictObject({ what: z.string(), table: z.string(), row: z.string(), detail: z.string() });
+
 export const lastTimes = z.strictObject({
   count: z.int(),
   hours: z.strictObject({ least: quantity, middle: quantity, most: quantity, booked: quantity }).nullable(),
@@ -202,9 +205,17 @@ export const benchRoom = {
     z.strictObject({
       sound: z.boolean(),
       checked: z.record(z.string(), z.int()),
-      faults: z.array(z.strictObject({ what: z.string(), table: z.string(), row: z.string(), detail: z.string() })),
+      faults: z.array(fault),
     }),
   ),
+  /** Makes a piece of the papers again and compares them with their files: call again with `next` until it is null. */
+  'care.papers': ask(
+    'owner',
+    z.strictObject({ after: id.nullable().default(null), most: z.int().min(1).max(50).default(20) }),
+    z.strictObject({ of: z.int(), looked: z.int(), faults: z.array(fault), next: id.nullable() }),
+  ),
+  /** Makes the PDF of a paper anew from what was stored; the file that was there is kept beside it. */
+  'paper.makeAnew': act('owner', z.strictObject({ id }), z.strictObject({ id })),
   'trail.list': ask(
     'owner',
     z.strictObject({ before: z.int().nullable().default(null), most: z.int().min(1).max(200).default(50) }),

@@ -6,7 +6,9 @@ import { shopPaths } from '../file/folder.ts';
 import { thinCopies } from '../file/thin-copies.ts';
 import { badInput } from '../refusal.ts';
 import { verify } from '../verify.ts';
+import { verifyPapers } from '../verify-papers.ts';
 import { verifyPhotos } from '../verify-photos.ts';
+import { verifySchema } from '../verify-schema.ts';
 
 export const careHandlers: Handlers = {
   'care.copy': async ({ to }, context) => {
@@ -25,8 +27,13 @@ export const careHandlers: Handlers = {
   },
   'care.verify': async (_input, context) => {
     const { checked, faults } = await verify(context.tx);
-    const all = [...faults, ...(await verifyPhotos(context.tx, context.folder))];
+    const { tx, folder } = context;
+    const all = [...(await verifySchema(tx)), ...faults, ...(await verifyPhotos(tx, folder))];
     return { sound: all.length === 0, checked, faults: all };
+  },
+  'care.papers': async ({ after, most }, context) => {
+    const { faults, ...looked } = await verifyPapers(context.tx, context.folder, after ?? '', most);
+    return { ...looked, faults: [...faults] };
   },
   'trail.list': async ({ before, most }, context) => {
     const rows = await context.tx

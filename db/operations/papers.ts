@@ -12,7 +12,7 @@ import { stopsOfOrder } from '../order/facts.ts';
 import { issue, type KeptSheet } from '../order/issue.ts';
 import { type Loaded, loadOrder } from '../order/load.ts';
 import { balanceOf, letterOf, type Reckoned, reckonOrder } from '../order/reckon.ts';
-import { pdfOf } from '../pdf.ts';
+import { makePdfAnew, pdfOf } from '../pdf.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { post } from '../postings.ts';
 import { badInput, held, heldBy, notAllowed, notFound, Refusal } from '../refusal.ts';
@@ -229,6 +229,12 @@ export const paperHandlers: Handlers = {
     const document = JSON.parse(row.document) as PaperDocument;
     const bytes = await pdfOf(context.folder, id, document);
     return { name: `${paperName(document)}.pdf`, base64: Buffer.from(bytes).toString('base64') };
+  },
+  'paper.makeAnew': async ({ id }, context) => {
+    const row = await context.tx.selectFrom('paper').select('document').where('id', '=', id).executeTakeFirst();
+    if (!row) throw notFound('paper', id);
+    await makePdfAnew(context.folder, id, JSON.parse(row.document) as PaperDocument, context.now);
+    return { id };
   },
   'paper.sent': async ({ id, how, at }, context) => {
     const row = await context.tx.selectFrom('paper').select('id').where('id', '=', id).executeTakeFirst();
