@@ -2,6 +2,7 @@ import type { Transaction } from 'kysely';
 import type { z } from 'zod';
 import type { OperationName, OutputOf, ParsedInputOf } from '../core/contract/index.ts';
 import type { shopSettings } from '../core/contract/shop.ts';
+import type { StatementRuns } from './books/runs.ts';
 import type { Tables } from './tables.ts';
 import type { ShopWarning } from './warnings.ts';
 import type { Writer } from './writer.ts';
@@ -30,6 +31,10 @@ export interface Context {
   readonly who: Who | null;
   readonly seesPrices: boolean;
   readonly seesCost: boolean;
+  /** Statements that are being made beside the desk. */
+  readonly runs: StatementRuns;
+  /** Done once this transaction is kept, and only then. */
+  readonly afterwards: (what: () => void) => void;
 }
 
 export type Handler<N extends OperationName> = (input: ParsedInputOf<N>, context: Context) => Promise<OutputOf<N>>;

@@ -5,6 +5,7 @@ import { type OperationName, operations } from '../core/contract/index.ts';
 import type { May } from '../core/contract/operation.ts';
 import { instant } from '../core/contract/scalars.ts';
 import { civilDateOf } from '../core/time/instant.ts';
+import type { StatementRuns } from './books/runs.ts';
 import type { Context, Settings, Who } from './context.ts';
 import { canonical, sha256 } from './digest.ts';
 import { newId } from './id.ts';
@@ -36,6 +37,7 @@ export interface House {
   readonly practice: boolean;
   readonly warnings: readonly ShopWarning[];
   readonly clock: () => number;
+  readonly runs: StatementRuns;
   /** Turns a driver's error into one of ours, or null when it is unknown. */
   readonly known: (fault: unknown) => ShopError | null;
   readonly announce: (rooms: string[]) => void;
@@ -76,6 +78,7 @@ export async function dispatch(
     let trail: { n: number; hash: string } | null = null;
     // A copy takes long: once the right to it is checked it is made beside the database, and others go on.
     let beside: Context | null = null;
+    const afterwards: (() => void)[] = [];
     // Who only asks waits for nobody who writes.
     const access = operation.kind === 'ask' ? 'read only' : 'read write';
     const transaction = house.db.transaction().setAccessMode(access);
@@ -97,6 +100,8 @@ export async function dispatch(
         settings,
         who,
         ...sightOf(who, settings),
+        runs: house.runs,
+        afterwards: (what) => void afterwards.push(what),
       };
       if (name === 'care.copy') {
         beside = context;
@@ -128,6 +133,7 @@ export async function dispatch(
       });
       return answer;
     });
+    for (const what of afterwards) what();
     if (beside) {
       const done = operation.output.parse(await handler(parsed, beside));
       house.announce(['care']);

@@ -1,6 +1,7 @@
 import { appendFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Answer, ShopError } from '../core/contract/errors.ts';
+import { StatementRuns } from './books/runs.ts';
 import { codeFits } from './code.ts';
 import { type Caller, type CallOptions, dispatch, type House } from './dispatcher.ts';
 import { copyShop, type ShopCopy } from './file/backup.ts';
@@ -62,6 +63,10 @@ export class Shop {
       practice: options.practice,
       warnings: options.warnings,
       clock: options.clock,
+      runs: new StatementRuns(
+        () => this.#house.announce(['statement']),
+        (fault) => logFault(options.folder, 'statements', fault),
+      ),
       known: knownError,
       announce: (rooms) => {
         for (const listener of this.#listeners) listener(rooms);
@@ -150,6 +155,7 @@ export class Shop {
   async close(): Promise<void> {
     this.#listeners.clear();
     clearTimeout(this.#quiet);
+    await this.#house.runs.close();
     const wasOpen = this.#database.raw.open;
     await this.#database.close();
     this.#note.close();

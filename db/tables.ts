@@ -53,6 +53,8 @@ import type {
   PaymentRow,
   PostingRow,
   RequestRow,
+  StatementRow,
+  StatementSentRow,
   TrailRow,
 } from './rows/record.ts';
 import type {
@@ -133,6 +135,8 @@ export interface Tables {
   import_made: ImportMadeRow;
   past_visit: PastVisitRow;
   credit_pass: CreditPassRow;
+  statement: StatementRow;
+  statement_sent: StatementSentRow;
   order_balance: OrderBalanceRow;
   request: RequestRow;
   trail: TrailRow;

@@ -73,6 +73,8 @@ const TABLES: readonly Followed[] = [
   'import_made',
   'past_visit',
   'credit_pass',
+  'statement',
+  'statement_sent',
   'request',
 ];
 

@@ -1,5 +1,5 @@
 import type { ReckoningStep } from '../money/line.ts';
-import { type Money, money, sum, ZERO } from '../money/money.ts';
+import { type Money, money, sum } from '../money/money.ts';
 import { startSteps } from '../money/reckoning.ts';
 import { daysBetween } from '../time/civil.ts';
 import { type Ageing, ageing, USUAL_EDGES } from './ageing.ts';
@@ -53,7 +53,12 @@ export interface Statement<E extends AccountEntry> extends StatementPeriod {
   /** Oldest due first. */
   readonly open: readonly OpenInvoice<E>[];
   /** Money that stands on no invoice, by what it was told for; as positive sums. */
-  readonly unapplied: readonly { readonly item: string | null; readonly sum: Money }[];
+  readonly unapplied: readonly {
+    readonly item: string | null;
+    /** The last entry of it. */
+    readonly from: E | null;
+    readonly sum: Money;
+  }[];
   /** Its total is the closing sum. */
   readonly ageing: Ageing;
   readonly reckoning: {
@@ -126,7 +131,7 @@ function applied<E extends AccountEntry>(entries: readonly E[], until: string) {
   for (const { kind, item, amount } of entries)
     if (kind !== 'invoice' || amount < 0) pools.set(item, (pools.get(item) ?? 0) - amount);
   const told = [...pools].sort(([a], [b]) => Number(a === null) - Number(b === null));
-  const unapplied: { item: string | null; sum: Money }[] = [];
+  const unapplied: { item: string | null; from: E | null; sum: Money }[] = [];
   for (const [item, all] of told) {
     let left = all;
     for (const bill of bills) {
@@ -136,7 +141,8 @@ function applied<E extends AccountEntry>(entries: readonly E[], until: string) {
       bill.less += takes;
       left -= takes;
     }
-    if (left !== 0) unapplied.push({ item, sum: money(left) });
+    if (left !== 0)
+      unapplied.push({ item, from: entries.findLast((one) => one.item === item) ?? null, sum: money(left) });
   }
   const open = bills
     .map(({ entry, dueOn, less }): OpenInvoice<E> => {
@@ -146,7 +152,3 @@ function applied<E extends AccountEntry>(entries: readonly E[], until: string) {
     .filter((bill) => bill.open !== 0);
   return { open, unapplied };
 }
-
-/** Whether an account says anything in these days: something moved in them, or something stood before or stands after. */
-export const saysAnything = <E extends AccountEntry>(statement: Statement<E>): boolean =>
-  statement.rows.length > 0 || statement.opening !== ZERO || statement.open.length + statement.unapplied.length > 0;

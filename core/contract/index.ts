@@ -24,6 +24,7 @@ import { sampleRoom } from './sample.ts';
 import { sheetRoom } from './sheet.ts';
 import { shopRoom } from './shop.ts';
 import { shopListsRoom } from './shop-lists.ts';
+import { statementRoom } from './statement.ts';
 import { stockRoom } from './stock.ts';
 import { todayRoom } from './today.ts';
 import { torqueRoom } from './torque.ts';
@@ -47,6 +48,7 @@ export const operations = {
   ...releaseRoom,
   ...closeOutRoom,
   ...moneyRoom,
+  ...statementRoom,
   ...quotesRoom,
   ...benchRoom,
   ...bookVersionsRoom,

@@ -39,6 +39,7 @@ import { sampleHandlers } from './sample.ts';
 import { sheetHandlers } from './sheet.ts';
 import { shopHandlers } from './shop.ts';
 import { shopListsHandlers } from './shop-lists.ts';
+import { statementHandlers } from './statement.ts';
 import { stepHandlers } from './step.ts';
 import { stockHandlers } from './stock.ts';
 import { stockListHandlers } from './stock-list.ts';
@@ -73,6 +74,7 @@ export const handlers: Handlers = {
   ...historyHandlers,
   ...closeOutHandlers,
   ...moneyHandlers,
+  ...statementHandlers,
   ...paperListHandlers,
   ...benchHandlers,
   ...stepHandlers,

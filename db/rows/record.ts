@@ -103,6 +103,25 @@ export interface TrailRow {
   before: string;
   hash: string;
 }
+export interface StatementRow {
+  id: string;
+  run_id: string | null;
+  joined: Bit;
+  customer_id: string;
+  from_day: string;
+  until_day: string;
+  as_of: number;
+  closing: number;
+  person_id: string;
+  at: number;
+}
+export interface StatementSentRow {
+  id: string;
+  statement_id: string;
+  how: string;
+  person_id: string;
+  at: number;
+}
 /** Kept by triggers (schema 5), outside the trail. */
 export interface OrderBalanceRow {
   work_order_id: string;

@@ -5,9 +5,10 @@ import { find } from './4-find.ts';
 import { balance } from './5-balance.ts';
 import { orders } from './6-orders.ts';
 import { CREDIT_APPEND_ONLY, credit } from './7-credit.ts';
+import { STATEMENT_APPEND_ONLY, statement } from './8-statement.ts';
 
 /** In order; each runs in one transaction with its own record. */
-export const migrations = [first, bench, desk, find, balance, orders, credit] as const;
+export const migrations = [first, bench, desk, find, balance, orders, credit, statement] as const;
 
 /** Tables whose rows never change and never go. */
 export const APPEND_ONLY = [
@@ -15,4 +16,5 @@ export const APPEND_ONLY = [
   ...BENCH_APPEND_ONLY,
   ...DESK_APPEND_ONLY,
   ...CREDIT_APPEND_ONLY,
+  ...STATEMENT_APPEND_ONLY,
 ] as const;

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { shopSettings } from '../../core/contract/shop.ts';
+import { StatementRuns } from '../../db/books/runs.ts';
 import type { Context } from '../../db/context.ts';
 import { ShopDatabase } from '../../db/file/dialect.ts';
 import { foldText } from '../../db/fold.ts';
@@ -80,6 +81,11 @@ async function planOf(filter: OrderFilter): Promise<string[]> {
     const context: Context = {
       ...{ tx, write: new Writer(tx), now: 0, today: '2026-03-10', practice: true, folder: garage.folder },
       ...{ warnings: [], settings: shopSettings.parse(SETTINGS), who: null, seesPrices: true, seesCost: true },
+      runs: new StatementRuns(
+        () => undefined,
+        () => undefined,
+      ),
+      afterwards: () => undefined,
     };
     const query = (await filteredOrders(context, filter)).select('work_order.opened_at').compile();
     const plan = raw.prepare(`EXPLAIN QUERY PLAN ${query.sql}`).all(...query.parameters) as { detail: string }[];

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { PaperCharacterMissing } from '../../core/paper/pdf/paper-pdf.ts';
-import { joinedStatementsPdf, statementPdf } from '../../core/paper/pdf/statement-pdf.ts';
+import { JoinedStatements, statementPdf } from '../../core/paper/pdf/statement-pdf.ts';
+import type { StatementDocument } from '../../core/paper/statement.ts';
 import { FONTS } from './fonts.ts';
 import { inkIn, openPdf, rasterise, readPages, textOf } from './read-back.ts';
 import { FULL, LONG, statementPaper, WORKED } from './statements.ts';
@@ -89,12 +90,17 @@ describe('the statement on paper', () => {
 
   test('joined, each begins a page and counts its own; the same statements are the same bytes', async () => {
     const all = [WORKED, { ...LONG, size: 'Letter' } as const, FULL];
-    const bytes = await joinedStatementsPdf(all, FONTS);
+    const join = async (some: readonly StatementDocument[]) => {
+      const joined = await JoinedStatements.start(FONTS);
+      for (const one of some) joined.add(one);
+      return joined.pdf();
+    };
+    const bytes = await join(all);
     const pages = (await readPages(bytes)).map(textOf);
     const alone = (await Promise.all(all.map((one) => read(statementPdf(one, FONTS))))).flat();
     expect(pages).toEqual(alone);
-    expect(Buffer.from(await joinedStatementsPdf(all, FONTS)).equals(Buffer.from(bytes))).toBe(true);
-    await expect(async () => joinedStatementsPdf([], FONTS)).rejects.toThrow(RangeError);
+    expect(Buffer.from(await join(all)).equals(Buffer.from(bytes))).toBe(true);
+    await expect(join([])).rejects.toThrow(RangeError);
   });
 
   test('a character that no font has is refused by name', async () => {

@@ -1,13 +1,14 @@
 import type { StatementDocument } from '../statement.ts';
 import { statementName, statementWords } from '../statement-words.ts';
 import { type Block, block, type JobMark, moved, rule, setText } from './block.ts';
-import { flow } from './flow.ts';
-import type { PaperFonts } from './fonts.ts';
+import { flow, type Page } from './flow.ts';
+import { PaperCharacterMissing, type PaperFonts } from './fonts.ts';
 import { FOOT_HEIGHT, FOOT_LINE, garageHead, practiceMark } from './head.ts';
 import type { PaperLayout } from './layout.ts';
 import { makePdf } from './make-pdf.ts';
+import { loadFaces } from './paper-pdf.ts';
 import { MARGIN, PAGE } from './setting.ts';
-import type { Shaper } from './shape.ts';
+import { type OpenFaces, Shaper } from './shape.ts';
 import { facts, foot, shortHead, titleRow } from './statement/head.ts';
 import { carriedRow, MOVES, moveBlocks, moveHeads, sumsBlock } from './statement/moves.ts';
 import { OPEN, openBlocks, openHeads } from './statement/open.ts';
@@ -29,27 +30,59 @@ export const statementPdf = (document: StatementDocument, fonts: PaperFonts): Pr
   );
 
 /**
- * Several statements as one file, each from a page of its own on; the pages of each are counted alone. Throws as makePdf
- * does, RangeError where there is none.
+ * Several statements as one file, each from a page of its own on; the pages of each are counted alone. They are laid out one by
+ * one, so that whoever makes them can stop in between.
  */
-export function joinedStatementsPdf(documents: readonly StatementDocument[], fonts: PaperFonts): Promise<Uint8Array> {
-  const [first] = documents;
-  if (!first) throw new RangeError('No statement to join');
-  const { language, until, garage, asOfInstant } = first;
-  return makePdf(
-    (shaper) => {
-      // One file has one size of paper.
-      const layouts = documents.map((document) => layoutStatement({ ...document, size: first.size }, shaper));
-      const [one] = layouts;
-      return { width: one?.width ?? 0, height: one?.height ?? 0, pages: layouts.flatMap(({ pages }) => pages) };
-    },
-    { title: `${statementWords(language).title} ${until}`, author: garage.name, language, at: asOfInstant },
-    fonts,
-  );
+export class JoinedStatements {
+  readonly #fonts: PaperFonts;
+  readonly #faces: OpenFaces;
+  #first: StatementDocument | null = null;
+  #size = { width: 0, height: 0 };
+  #pages: Page[] = [];
+  #count = 0;
+
+  private constructor(fonts: PaperFonts, faces: OpenFaces) {
+    this.#fonts = fonts;
+    this.#faces = faces;
+  }
+
+  static async start(fonts: PaperFonts): Promise<JoinedStatements> {
+    return new JoinedStatements(fonts, await loadFaces(fonts));
+  }
+
+  /** How many are in the file so far. */
+  get count(): number {
+    return this.#count;
+  }
+
+  /** Puts one behind the others. Throws PaperCharacterMissing and leaves it out; RangeError as flow does. */
+  add(document: StatementDocument): void {
+    const shaper = new Shaper(this.#faces, 1);
+    // One file has one size of paper.
+    const { width, height, pages } = layoutStatement({ ...document, size: (this.#first ?? document).size }, shaper);
+    if (shaper.missing.length > 0) throw new PaperCharacterMissing(shaper.missing);
+    this.#first ??= document;
+    this.#size = { width, height };
+    this.#pages.push(...pages);
+    this.#count += 1;
+  }
+
+  /** The bytes of what was added, and begins anew. The same statements give the same bytes. Throws RangeError for none. */
+  async pdf(): Promise<Uint8Array> {
+    const first = this.#first;
+    if (!first) throw new RangeError('No statement to join');
+    const layout = { ...this.#size, pages: this.#pages };
+    const { language, until, garage, asOfInstant } = first;
+    this.#first = null;
+    this.#pages = [];
+    this.#count = 0;
+    const title = `${statementWords(language).title} ${until}`;
+    return makePdf(() => layout, { title, author: garage.name, language, at: asOfInstant }, this.#fonts);
+  }
 }
 
 /** The pages of a statement before they are drawn. */
-export function layoutStatement(document: StatementDocument, shaper: Shaper): PaperLayout {
+function layoutStatement(document: StatementDocument, shaper: Shaper): PaperLayout {
   const [width, height] = PAGE[document.size];
   const setting = statementSetting(document, shaper);
   const blocks = [
