@@ -9,7 +9,7 @@ import { finishedOrders } from './finished.ts';
 import { BENCH_HOURS, SALTMARSH, STOCK, type StockIds } from './garage.ts';
 import { jobBookOfTen } from './job-book.ts';
 import { bringOldBooksIn } from './old-books.ts';
-import { Story } from './story.ts';
+import { Story, type Watch } from './story.ts';
 import { ordersUnderWay } from './under-way.ts';
 import { ordersWaiting } from './waiting.ts';
 
@@ -24,7 +24,12 @@ export interface Played {
  * Plays six weeks of Saltmarsh Motor Works into an empty practice shop, through its operations alone, so that they end
  * at `end` (epoch milliseconds). Throws with the shop's refusal when an operation is not taken.
  */
-export async function playDemo(shop: Shop, end: number, say: (sentence: string) => void): Promise<Played> {
+export async function playDemo(
+  shop: Shop,
+  end: number,
+  say: (sentence: string) => void,
+  watch: Watch = () => {},
+): Promise<Played> {
   const story = new Story(shop, end);
   const stock: StockIds = { bolt: '', washer: '', ring: '', gearOil: '', engineOil: '' };
   story.scene(story.day(30, '07:00'), async () => {
@@ -57,11 +62,12 @@ export async function playDemo(shop: Shop, end: number, say: (sentence: string) 
       const { rows } = await story.did('Piet', 'order.page', { filter: { which: 'open' } });
       say(`${new Date(story.day(n, '17:45')).toISOString().slice(0, 10)}: open orders in the evening: ${rows.length}.`);
     });
-  await story.play();
+  await story.play(watch);
 
   const { rows: orders } = await story.did('Piet', 'order.page', { filter: { which: 'all' } });
   const papers: string[] = [];
-  for (const order of orders) {
+  for (const [done, order] of orders.entries()) {
+    await watch('orders', done, orders.length);
     const whole = await story.did('Piet', 'order.get', { id: order.id });
     for (const { id } of whole.papers) papers.push((await story.did('Piet', 'paper.read', { id })).name);
   }

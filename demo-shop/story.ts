@@ -8,6 +8,9 @@ const DAY = 24 * 60 * MINUTE;
 const isWeekend = (at: number): boolean => [0, 6].includes(new Date(at).getUTCDay());
 const civilDate = (at: number): string => new Date(at).toISOString().slice(0, 10);
 
+/** Told how far the playing is; throwing stops it after what is in hand. */
+export type Watch = (what: 'scenes' | 'orders', done: number, of: number) => void | Promise<void>;
+
 interface Scene {
   readonly at: number;
   readonly play: () => Promise<void>;
@@ -86,9 +89,10 @@ export class Story {
     return answer.output as OutputOf<N>;
   }
 
-  /** Plays every scene in the order of time. */
-  async play(): Promise<void> {
-    for (const scene of this.#scenes.toSorted((a, b) => a.at - b.at)) {
+  /** Plays every scene in the order of time; `watch` hears before each how many are done. */
+  async play(watch: Watch = () => {}): Promise<void> {
+    for (const [done, scene] of this.#scenes.toSorted((a, b) => a.at - b.at).entries()) {
+      await watch('scenes', done, this.#scenes.length);
       this.#now = scene.at;
       await scene.play();
     }

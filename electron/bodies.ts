@@ -16,6 +16,23 @@ export const enterBody = z.strictObject({ person: z.string().max(200), code: z.s
 /** The cell that a window has in hand, by the window's own name for it; null: none. */
 export const handBody = z.strictObject({ cell: z.string().min(1).max(120).nullable() });
 
+/** What a window may ask before there is a garage: a look at the demo, or a copy. */
+export const beginBody = z.discriminatedUnion('what', [
+  z.strictObject({ what: z.literal('demo') }),
+  z.strictObject({ what: z.literal('play') }),
+  z.strictObject({ what: z.literal('stop') }),
+  z.strictObject({ what: z.literal('open-demo') }),
+  z.strictObject({ what: z.literal('copies') }),
+  z.strictObject({ what: z.literal('look'), copy: z.string().min(1).max(4096) }),
+  z.strictObject({
+    what: z.literal('bring-back'),
+    copy: z.string().min(1).max(4096),
+    /** The last invoice number that stands on paper; null where none does. */
+    lastInvoice: z.int().min(1).max(999_999_999).nullable(),
+  }),
+]);
+export type BeginBody = z.output<typeof beginBody>;
+
 export const paperId = z.string().regex(/^[0-9A-Za-z-]{1,64}$/);
 
 /** What the operation paper.read gives. */

@@ -9,6 +9,8 @@ export function makeBridge(ipc: Pick<IpcRenderer, 'invoke' | 'on' | 'off'>) {
     enter: (person: string, code: string) => ipc.invoke(CHANNELS.enter, { person, code }),
     leave: () => ipc.invoke(CHANNELS.leave),
     who: () => ipc.invoke(CHANNELS.who),
+    begin: (body: unknown) => ipc.invoke(CHANNELS.begin, body),
+    pickCopy: () => ipc.invoke(CHANNELS.pickCopy),
     openPaper: (id: string) => void ipc.invoke(CHANNELS.paper, id),
     hand: (cell: string | null) => ipc.invoke(CHANNELS.hand, { cell }),
     onHands(listener: (hands: readonly Hand[]) => void) {

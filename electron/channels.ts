@@ -5,6 +5,8 @@ export const CHANNELS = {
   leave: 'shop:leave',
   who: 'shop:who',
   paper: 'shop:paper',
+  begin: 'shop:begin',
+  pickCopy: 'shop:pick-copy',
   change: 'shop:change',
   hand: 'shop:hand',
   hands: 'shop:hands',

@@ -1,6 +1,7 @@
 import { copyShop, listCopies, type ShopCopy } from '../db/file/backup.ts';
 import { shopPaths } from '../db/file/folder.ts';
-import { holdShop } from '../db/file/lock.ts';
+import { holdShop, type ShopLock } from '../db/file/lock.ts';
+import { type CopyLook, lookAtCopy } from '../db/file/look-copy.ts';
 import { restoreShop } from '../db/file/restore.ts';
 import type { Numbers } from '../db/restored.ts';
 import { migrations } from '../db/schema/migrations.ts';
@@ -35,14 +36,23 @@ export interface BroughtBack {
 export async function restore(folder: string, copy: string, lastInvoice: number | null): Promise<BroughtBack> {
   const lock = holdShop(folder, { at: Date.now() });
   try {
-    const { aside } = await restoreShop({ lock, copy, knownVersion: migrations.length, ...here() });
-    const shop = await openShop({ folder });
-    try {
-      return { kept: aside, numbers: await shop.restored(lastInvoice) };
-    } finally {
-      await shop.close();
-    }
+    return await restoreHeld(lock, copy, lastInvoice);
   } finally {
     lock.release();
   }
 }
+
+/** The same for a folder that this process holds already, with its shop closed. */
+export async function restoreHeld(lock: ShopLock, copy: string, lastInvoice: number | null): Promise<BroughtBack> {
+  const { aside } = await restoreShop({ lock, copy, knownVersion: migrations.length, ...here() });
+  const shop = await openShop({ folder: lock.paths.folder });
+  try {
+    return { kept: aside, numbers: await shop.restored(lastInvoice) };
+  } finally {
+    await shop.close();
+  }
+}
+
+/** What a copy holds, without touching the shop in the folder. Throws as {@link lookAtCopy} does. */
+export const lookInto = (folder: string, copy: string): Promise<CopyLook> =>
+  lookAtCopy(copy, `${shopPaths(folder).database}.looked`, migrations.length);

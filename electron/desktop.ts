@@ -13,7 +13,17 @@ import type {
   Shell,
   WebContents,
 } from 'electron';
-import { callBody, type DoorAnswer, enterBody, enterOutput, handBody, paperId, paperOutput } from './bodies.ts';
+import {
+  type BeginBody,
+  beginBody,
+  callBody,
+  type DoorAnswer,
+  enterBody,
+  enterOutput,
+  handBody,
+  paperId,
+  paperOutput,
+} from './bodies.ts';
 import { CHANNELS } from './channels.ts';
 import type { Shop } from './dispatch.ts';
 import type { Hands } from './hands.ts';
@@ -36,7 +46,14 @@ export interface DesktopSettings {
   /** The file of the built preload. */
   readonly preload: string;
   /** Opens the shop; called once the program may run. */
-  open(): Promise<{ shop: Shop; hands: Hands; close(): Promise<void> }>;
+  open(): Promise<{
+    shop: Shop;
+    hands: Hands;
+    begin(body: BeginBody): Promise<DoorAnswer>;
+    close(): Promise<void>;
+  }>;
+  /** Lets somebody pick a copy, a folder or a file of one; null where they picked none. */
+  pickCopy(): Promise<string | null>;
   /** Says in a box why the shop cannot be opened. */
   tell(fault: unknown): void;
 }
@@ -68,7 +85,8 @@ async function openWindow(parts: ElectronParts, settings: DesktopSettings): Prom
   const { app, protocol } = parts;
   denyAll(parts.session.defaultSession);
   protocol.handle('app', (request) => page(settings.root, request.url));
-  const { shop, hands, close } = await settings.open();
+  const opened = await settings.open();
+  const { shop, hands, close } = opened;
   const window = new parts.BrowserWindow({
     width: 1440,
     height: 900,
@@ -87,7 +105,7 @@ async function openWindow(parts: ElectronParts, settings: DesktopSettings): Prom
   });
   const stopListening = shop.onChange((rooms) => window.webContents.send(CHANNELS.change, rooms));
   const stopHands = hands.onMove(() => window.webContents.send(CHANNELS.hands, hands.others(window)));
-  serve(parts, shop, hands, window);
+  serve(parts, shop, hands, window, { begin: (body) => opened.begin(body), pickCopy: () => settings.pickCopy() });
   window.once('ready-to-show', () => window.show());
   window.once('closed', () => {
     stopListening();
@@ -145,8 +163,14 @@ async function page(root: string, url: string): Promise<Response> {
   return new Response(await readFile(found.file), { headers: { ...GUARDS, 'content-type': found.type } });
 }
 
+/** What a window asks before there is a garage. */
+interface FirstStart {
+  begin(body: BeginBody): Promise<DoorAnswer>;
+  pickCopy(): Promise<string | null>;
+}
+
 /** Answers the window's own top frame, and nobody else. */
-function serve(parts: ElectronParts, shop: Shop, hands: Hands, window: BrowserWindow): void {
+function serve(parts: ElectronParts, shop: Shop, hands: Hands, window: BrowserWindow, first: FirstStart): void {
   let entered: Entered | null = null;
   const caller = () => ({ personId: entered?.personId ?? null, device: 'desktop' });
   const turnedAway = (why: string): DoorAnswer => ({ ok: false, error: { code: 'turned-away', why } });
@@ -186,6 +210,14 @@ function serve(parts: ElectronParts, shop: Shop, hands: Hands, window: BrowserWi
     hands.take(window, cell === null ? null : { name: entered.name, cell });
     return { ok: true, output: {} };
   });
+  answer(CHANNELS.begin, async (sent) => {
+    const read = beginBody.safeParse(sent);
+    if (!read.success) return turnedAway('shape');
+    const answered = await first.begin(read.data);
+    if (answered.ok) entered = null;
+    return answered;
+  });
+  answer(CHANNELS.pickCopy, async () => ({ ok: true, output: { path: await first.pickCopy() } }));
   answer(CHANNELS.who, async () => ({
     ok: true,
     output: { person: entered, practice: shop.practice, folder: shop.folder },

@@ -3,7 +3,17 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import type { AddressInfo } from 'node:net';
 import { resolve } from 'node:path';
 import { z } from 'zod';
-import { callBody, type DoorAnswer, enterBody, enterOutput, handBody, paperId, paperOutput } from './bodies.ts';
+import {
+  type BeginBody,
+  beginBody,
+  callBody,
+  type DoorAnswer,
+  enterBody,
+  enterOutput,
+  handBody,
+  paperId,
+  paperOutput,
+} from './bodies.ts';
 import { Changes } from './changes.ts';
 import type { Shop } from './dispatch.ts';
 import { Hands } from './hands.ts';
@@ -18,6 +28,8 @@ export interface HostSettings {
   readonly shop: Shop;
   /** Who has which cell in hand, shared with the desktop's own window; absent: among the browsers only. */
   readonly hands?: Hands;
+  /** What a window asks before there is a garage; absent: nothing is answered there. */
+  readonly begin?: (body: BeginBody) => Promise<DoorAnswer>;
   /** The folder of the built window. */
   readonly root: string;
   /** Where it listens if that port is free; 0 or absent: any. */
@@ -119,6 +131,12 @@ export async function startHost(settings: HostSettings): Promise<Host> {
       hands.take(session, null);
       if (entered.ok) session.entered = enterOutput.parse(entered.output);
       return send(response, 200, entered);
+    }
+    // Only the window of this machine begins a garage: its link came from this account's own files.
+    if (path === '/begin' && settings.begin !== undefined && session.device === 'window') {
+      const answered = await settings.begin(parse(beginBody, body));
+      if (answered.ok) session.entered = null;
+      return send(response, 200, answered);
     }
     if (path === '/leave') {
       parse(nothing, body);

@@ -16,12 +16,18 @@ runDesktop(
   {
     root: join(built, '../renderer'),
     preload: join(built, 'preload.cjs'),
-    open: () =>
-      openWithDoor({
+    open: async () => {
+      const { standing, hands, begin, close } = await openWithDoor({
         folder,
         practice: process.env.CROWNWHEEL_PRACTICE === '1',
         root: join(built, '../renderer'),
-      }),
+      });
+      return { shop: standing, hands, begin, close };
+    },
+    pickCopy: async () => {
+      const { filePaths } = await dialog.showOpenDialog({ properties: ['openFile', 'openDirectory'] });
+      return filePaths[0] ?? null;
+    },
     tell: (fault) => dialog.showErrorBox('Crownwheel', `${sayFault(fault, folder)}\n\n${sayCopies(copiesOf(folder))}`),
   },
 );

@@ -1,11 +1,15 @@
 import { createHash } from 'node:crypto';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
+import type { Answer } from '../core/contract/errors.ts';
 import { createShopFolder } from '../db/file/folder.ts';
 import { holdShop, type ShopLock } from '../db/file/lock.ts';
 import { openShop, type Shop } from '../db/shop.ts';
-
+import { Beginning } from './beginning.ts';
+import type { BeginBody } from './bodies.ts';
+import { dataFolder } from './folder.ts';
 import { Hands } from './hands.ts';
 import { type Host, startHost } from './host.ts';
+import { StandingShop } from './standing.ts';
 import { sayFault } from './words.ts';
 
 /** The folder of the built window, seen from the sources. */
@@ -23,6 +27,8 @@ export interface DoorSettings extends FolderSettings {
   /** This port or none; absent: the shop's usual one, or any other where that is taken. */
   readonly port?: number;
   readonly root?: string;
+  /** Where the demo garage stands or is played into; absent: its usual place. */
+  readonly demo?: string;
 }
 
 export interface OpenShop {
@@ -36,7 +42,12 @@ export interface OpenShop {
 }
 
 export interface OpenDoor {
+  /** The shop that stands behind the door now. */
   readonly shop: Shop;
+  /** Whichever shop that is: what a window calls. */
+  readonly standing: StandingShop;
+  /** Answers what a window asks before there is a garage. */
+  begin(body: BeginBody): Promise<Answer>;
   readonly host: Host;
   readonly hands: Hands;
   /** Closes the door, then the shop as above. */
@@ -54,20 +65,26 @@ export async function openLocked(settings: FolderSettings): Promise<OpenShop> {
   createShopFolder(settings.folder);
   const lock = holdShop(settings.folder, { at: Date.now() });
   try {
-    const { folder, practice = false, clock = Date.now } = settings;
-    const shop = await openShop({ folder, practice, clock });
-    if (practice && !shop.practice)
+    const open = await openAgain(lock, settings);
+    if (settings.practice && !open.shop.practice)
       process.stderr.write('This shop was not made for practice and stays a real one: all that is done here counts.\n');
-    const close = async (notWithin?: number) => {
-      await copyOrSay(shop, notWithin);
-      await shop.close();
-      lock.release();
-    };
-    return { shop, lock, close };
+    return open;
   } catch (fault) {
     lock.release();
     throw fault;
   }
+}
+
+/** Opens the shop of a folder that this process holds. Throws what opening throws; the folder stays held. */
+export async function openAgain(lock: ShopLock, settings: FolderSettings): Promise<OpenShop> {
+  const { folder, practice = false, clock = Date.now } = settings;
+  const shop = await openShop({ folder, practice, clock });
+  const close = async (notWithin?: number) => {
+    await copyOrSay(shop, notWithin);
+    await shop.close();
+    lock.release();
+  };
+  return { shop, lock, close };
 }
 
 async function copyOrSay(shop: Shop, notWithin?: number): Promise<void> {
@@ -85,27 +102,43 @@ function usualPort(folder: string): number {
 
 /** Opens the shop, and its door on the loopback address, which is written down for whoever comes second. */
 export async function openWithDoor(settings: DoorSettings): Promise<OpenDoor> {
-  const { shop, lock, close } = await openLocked(settings);
+  const first = await openLocked(settings);
+  const standing = new StandingShop(first);
+  const announce = ({ lock }: OpenShop) => lock.announce(host.address, host.key);
+  const demo = resolve(settings.demo ?? join(dataFolder(), 'demo-garage'));
+  const beginning = new Beginning(standing, demo, announce);
+  const hands = new Hands();
+  let host: Host;
   try {
-    const hands = new Hands();
-    const host = await startHost({
-      shop,
+    host = await startHost({
+      shop: standing,
       hands,
+      begin: (body) => beginning.answer(body),
       root: settings.root ?? WINDOW_FOLDER,
       port: settings.port ?? usualPort(settings.folder),
       insist: settings.port !== undefined,
       onFault: (id, fault) => process.stderr.write(`${id} ${fault instanceof Error ? fault.stack : String(fault)}\n`),
     });
-    lock.announce(host.address, host.key);
-    const hourly = setInterval(() => void copyOrSay(shop), HOUR).unref();
-    const closeAll = async () => {
+    announce(first);
+    const hourly = setInterval(() => void copyOrSay(standing.shop), HOUR).unref();
+    const close = async () => {
       clearInterval(hourly);
       await host.close();
-      await close();
+      await beginning.close();
+      await standing.close();
     };
-    return { shop, host, hands, close: closeAll };
+    return {
+      standing,
+      begin: (body) => beginning.answer(body),
+      host,
+      hands,
+      close,
+      get shop() {
+        return standing.shop;
+      },
+    };
   } catch (fault) {
-    await close();
+    await first.close();
     throw fault;
   }
 }

@@ -40,11 +40,7 @@ export async function restoreShop(options: RestoreOptions): Promise<Restored> {
   const { lock } = options;
   if (!lock.held) throw new Error('a shop is restored only while it is held');
   const shop = lock.paths;
-  const copy = copyFile(options.copy);
-  const written = writtenHash(copy);
-  if (written !== null && written !== hashFile(copy)) {
-    throw new ShopDamaged('changed', `${copy}: not what it was when it was made (its SHA-256 differs)`);
-  }
+  const copy = soundCopy(options.copy);
   const incoming = `${shop.database}.incoming`;
   rmSync(incoming, { force: true });
   // Through SQLite and not as bytes: a copy made by hand may have a log beside it that belongs to it.
@@ -61,6 +57,15 @@ export async function restoreShop(options: RestoreOptions): Promise<Restored> {
     rmSync(incoming, { force: true });
     throw mapSqliteError(error, shop.folder);
   }
+}
+
+/** The database file of a copy, unchanged since it was made as far as its hash is there. Throws ShopMissing, ShopDamaged. */
+export function soundCopy(given: string): string {
+  const copy = copyFile(given);
+  const written = writtenHash(copy);
+  if (written !== null && written !== hashFile(copy))
+    throw new ShopDamaged('changed', `${copy}: not what it was when it was made (its SHA-256 differs)`);
+  return copy;
 }
 
 function copyFile(copy: string): string {

@@ -2,10 +2,11 @@ import { useState } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
+import { useBegun } from '../state/begun.ts';
 import { enter } from '../state/session.ts';
 import { useShop } from '../state/shop.ts';
 import { errorSentence } from '../words/error-sentence.ts';
-import { t } from '../words/t.ts';
+import { t, tMaybe } from '../words/t.ts';
 
 /** Who is working at this window: a name and its code. */
 export function Enter() {
@@ -22,7 +23,7 @@ export function Enter() {
     setBusy(true);
     const answer = await enter(personId, code);
     setBusy(false);
-    if (answer.ok) return;
+    if (answer.ok) return useBegun.setState({ said: '' });
     setCode('');
     const wrong = answer.error.code === 'not-allowed' || answer.error.code === 'bad-input';
     setError(wrong ? t('frame.enterWrong', { person: person?.name ?? '' }) : errorSentence(answer.error));
@@ -31,6 +32,7 @@ export function Enter() {
   return (
     <main className="enter">
       <h1>{t('frame.enterTitle')}</h1>
+      <HowItBegan />
       <form
         onSubmit={(event) => {
           event.preventDefault();
@@ -62,5 +64,27 @@ export function Enter() {
         </div>
       </form>
     </main>
+  );
+}
+
+/** What was brought back, or the codes of the demo garage, in the window that did it. */
+function HowItBegan() {
+  const { said, people } = useBegun();
+  return (
+    <>
+      {said === '' ? null : <p role="status">{said}</p>}
+      {people.length === 0 ? null : (
+        <section>
+          <h2>{t('start.demoCodes')}</h2>
+          <ul>
+            {people.map((one) => (
+              <li key={one.name}>
+                {t('start.demoPerson', { name: one.name, role: tMaybe(`start.${one.role}`) ?? '', code: one.code })}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </>
   );
 }

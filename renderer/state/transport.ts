@@ -46,6 +46,10 @@ interface Bridge {
   hand(cell: string | null): Promise<Answer>;
   /** Tells which cells the other windows have in hand; returns how to stop listening. */
   onHands(listener: (hands: readonly Hand[]) => void): () => void;
+  /** What is asked before there is a garage. */
+  begin?(body: unknown): Promise<Answer>;
+  /** Lets somebody pick a copy on the desktop. */
+  pickCopy?(): Promise<Answer>;
   /** Opens an issued paper in the machine's own reader. */
   openPaper?(paperId: string): void;
 }
@@ -97,6 +101,21 @@ export function sendHand(cell: string | null): Promise<CallAnswer<unknown>> {
 
 export function askWho(): Promise<CallAnswer<unknown>> {
   return window.crownwheel ? overBridge(window.crownwheel.who()) : overHttp('/who');
+}
+
+/** Asks before there is a garage: a look at the demo, or a copy. Never throws. */
+export function sendBegin(body: object): Promise<CallAnswer<unknown>> {
+  return window.crownwheel?.begin ? overBridge(window.crownwheel.begin(body)) : overHttp('/begin', body);
+}
+
+/** Whether this window can let somebody pick a place on the machine; a browser's cannot tell where a file lies. */
+export const mayPickCopy = (): boolean => window.crownwheel?.pickCopy !== undefined;
+
+/** Where somebody picked a copy, or null. */
+export async function pickCopy(): Promise<string | null> {
+  if (window.crownwheel?.pickCopy === undefined) return null;
+  const answer = (await overBridge(window.crownwheel.pickCopy())) as CallAnswer<{ readonly path: string | null }>;
+  return answer.ok ? answer.output.path : null;
 }
 
 /** Listens for changes; `onGap` is told when the stream came back after a break, since changes may have been missed. */

@@ -24,6 +24,7 @@ let handlers: Recorded;
 let guards: Recorded;
 let options: { webPreferences?: object } | undefined;
 let sent: unknown[];
+let begun: unknown[];
 const topFrame = { parent: null, url: `${ORIGIN}/` };
 const webContents = {
   setWindowOpenHandler: (handler: Listener) => {
@@ -106,12 +107,21 @@ beforeEach(async () => {
   writeFileSync(join(folder, 'secret.json'), '{}');
   shop = new FakeShop();
   hands = new Hands();
-  [log, sent, options] = [[], [], undefined];
+  [log, sent, begun, options] = [[], [], [], undefined];
   [appOn, contentsOn, windowOn, handlers, guards] = [{}, {}, {}, {}, {}];
   runDesktop(parts(), {
     root: join(folder, 'root'),
     preload: join(folder, 'preload.cjs'),
-    open: async () => ({ shop, hands, close: () => shop.close() }),
+    open: async () => ({
+      shop,
+      hands,
+      begin: async (body) => {
+        begun.push(body);
+        return { ok: true, output: { stage: 'none' } };
+      },
+      close: () => shop.close(),
+    }),
+    pickCopy: async () => '/media/stick/shop 2026-11-20',
     tell: (fault) => log.push(`tell ${String(fault)}`),
   });
   expect(log).toEqual(['sandbox', 'schemes']);
@@ -201,6 +211,16 @@ test('somebody enters, calls under that name, reads a paper, and leaves', async 
   expect(readFileSync(join(folder, 'crownwheel-paper-1.pdf'), 'utf8')).toBe('%PDF-1.7 x');
   await ask(CHANNELS.leave);
   expect(await ask(CHANNELS.who)).toMatchObject({ output: { person: null } });
+});
+
+test('before there is a garage the window asks for a copy or the demo, in the shapes that there are', async () => {
+  expect(await ask(CHANNELS.begin, { what: 'look', copy: '/media/stick/shop' })).toMatchObject({ ok: true });
+  expect(begun).toEqual([{ what: 'look', copy: '/media/stick/shop' }]);
+  for (const wrong of [{ what: 'remove' }, { what: 'look' }, { what: 'demo', folder: '/' }, null])
+    expect(await ask(CHANNELS.begin, wrong)).toMatchObject({ ok: false, error: { why: 'shape' } });
+  expect(await ask(CHANNELS.begin, { what: 'demo' }, null)).toMatchObject({ ok: false, error: { why: 'sender' } });
+  expect(begun).toHaveLength(1);
+  expect(await ask(CHANNELS.pickCopy)).toEqual({ ok: true, output: { path: '/media/stick/shop 2026-11-20' } });
 });
 
 test('the window hears what changed', async () => {

@@ -1,6 +1,8 @@
 import { useRef, useState } from 'react';
 import { Button } from '../../parts/Button.tsx';
 import { t } from '../../words/t.ts';
+import { BringBack } from './BringBack.tsx';
+import { DemoGarage } from './DemoGarage.tsx';
 import type { Change, SetUpDraft } from './draft.ts';
 import { InvoicePreview } from './InvoicePreview.tsx';
 import { readLogo } from './logo.ts';
@@ -49,20 +51,8 @@ export function Beside({ draft, change }: Props) {
           </p>
         ) : null}
       </div>
-      <section>
-        <h3>{t('start.demo')}</h3>
-        <p>{t('start.demoWords')}</p>
-        <p>
-          <code>npm run demo</code>
-        </p>
-      </section>
-      <section>
-        <h3>{t('start.copy')}</h3>
-        <p>{t('start.copyWords')}</p>
-        <p>
-          <code>npm run shop -- restore {t('start.copyFile')}</code>
-        </p>
-      </section>
+      <DemoGarage />
+      <BringBack />
     </aside>
   );
 }
