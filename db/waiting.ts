@@ -1,4 +1,5 @@
 import { manMinutesLeft, minutesByTheClock, type WorkingHours, workEnds } from '../core/order/expected.ts';
+import { storageDays } from '../core/order/storage.ts';
 import { addDays } from '../core/time/civil.ts';
 import { civilDateOf, instantToWall } from '../core/time/instant.ts';
 import type { Context } from './context.ts';
@@ -6,6 +7,7 @@ import { countUnsent } from './operations/paper-lists.ts';
 import type { Loaded } from './order/load.ts';
 import { oldUnitsOut } from './order/old-units.ts';
 import { countedMinutes, type Reckoned } from './order/reckon.ts';
+import { storageOf } from './order/storage.ts';
 import { settingsOf } from './people.ts';
 import { dueReminders } from './reminders.ts';
 
@@ -100,13 +102,71 @@ async function coresOverdue(context: Context) {
     }));
 }
 
+/** Working days after which a car that is ready counts as not fetched where no other were agreed: common practice, no source. */
+const PATIENCE = 3;
+
+/** Cars that stand here ready longer than they do for nothing: told so, not fetched. With what it costs where that was agreed. */
+async function notFetched(context: Context) {
+  const orders = await context.tx
+    .selectFrom('work_order')
+    .selectAll('work_order')
+    .where('handed_over_at', 'is', null)
+    .where('cancelled_at', 'is', null)
+    .where((on) =>
+      on.exists(
+        on
+          .selectFrom('message')
+          .select('message.id')
+          .whereRef('message.work_order_id', '=', 'work_order.id')
+          .where('about', '=', 'ready'),
+      ),
+    )
+    .orderBy('opened_at')
+    .execute();
+  const rows = [];
+  for (const order of orders) {
+    const { notice, days, gross, told } = await storageOf(context, order, null);
+    if (notice === null) continue;
+    const over = told
+      ? days > 0
+      : storageDays(notice, context.today, { ...workingOf(context), freeWorkingDays: PATIENCE }).days > 0;
+    if (!over) continue;
+    const car = await context.tx
+      .selectFrom('car')
+      .select(['plate', 'words'])
+      .where('id', '=', order.car_id)
+      .executeTakeFirstOrThrow();
+    const { name } = await context.tx
+      .selectFrom('customer')
+      .select('name')
+      .where('id', '=', order.customer_id)
+      .executeTakeFirstOrThrow();
+    rows.push({
+      ...{ orderId: order.id, number: order.number, car: car.plate || car.words, customer: name },
+      ...{ notice, gross: told && context.seesPrices ? gross : null },
+    });
+  }
+  return rows;
+}
+
+function workingOf(context: Context) {
+  const { workingWeekdays } = settingsOf(context);
+  // Without a working day every day is one.
+  return {
+    workingWeekdays: workingWeekdays.length === 0 ? [1, 2, 3, 4, 5, 6, 7] : workingWeekdays,
+    collectionDayCharged: true,
+  };
+}
+
 /** What else waits for somebody at the desk; a mechanic is told nothing of customers and papers. */
 export async function waitingOf(context: Context) {
-  if (context.who?.role === 'mechanic') return { toSend: 0, lab: await labOverdue(context), cores: [], reminders: 0 };
+  if (context.who?.role === 'mechanic')
+    return { toSend: 0, lab: await labOverdue(context), cores: [], stored: [], reminders: 0 };
   return {
     toSend: await countUnsent(context),
     lab: await labOverdue(context),
     cores: await coresOverdue(context),
+    stored: await notFetched(context),
     reminders: (await dueReminders(context, context.today)).length,
   };
 }

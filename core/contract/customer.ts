@@ -85,6 +85,10 @@ export const customerRoom = {
       /** Minor units a calendar day, in the shop's prices; 0 where nothing was told. */
       perDay: amount,
       freeWorkingDays: z.int(),
+      /** When it was agreed at the door; null where that was not written down. */
+      agreedAt: instant.nullable(),
+      /** The day until which it stands on the sheet; null where it does not. */
+      chargedUntil: civilDate.nullable(),
       /** The day of the first ready notice that reached the customer, by the contact log. */
       notice: civilDate.nullable(),
       /** Day of collection, or the day asked for. */
@@ -95,5 +99,14 @@ export const customerRoom = {
       tax: amount,
       gross: amount,
     }),
+  ),
+  /**
+   * Puts the storage that came to be on the sheet as a fee, or brings the fee there up to the day. What was agreed at the
+   * door is its yes, and is recorded as one. `until` null: today.
+   */
+  'storage.charge': act(
+    'desk',
+    z.strictObject({ orderId: id, until: civilDate.nullable().default(null) }),
+    z.strictObject({ jobId: id, decisionId: id, days: z.int(), gross: amount }),
   ),
 };

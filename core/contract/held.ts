@@ -30,6 +30,9 @@ export const HELD = {
   'quote-empty': [],
   'job-worked-on': ['letter'],
   'discount-over-limit': ['percent', 'fits'],
+  'storage-not-agreed': [],
+  'storage-none-due': [],
+  'storage-charged': ['until'],
   // At the door.
   'mileage-lower': ['last', 'typed'],
   // The yes.

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { ask } from './operation.ts';
-import { civilDate, id, instant } from './scalars.ts';
+import { civilDate, id, instant, seenAmount } from './scalars.ts';
 import { nextMove, openClock } from './whole-order.ts';
 
 const todayRow = z.strictObject({
@@ -63,6 +63,19 @@ export const todayRoom = {
             words: z.string(),
             customer: z.string(),
             dueOn: civilDate,
+          }),
+        ),
+        /** Cars told ready and not fetched in the days that cost nothing. */
+        stored: z.array(
+          z.strictObject({
+            orderId: id,
+            number: z.int(),
+            car: z.string(),
+            customer: z.string(),
+            /** When the customer was told. */
+            notice: civilDate,
+            /** Storage so far; null where none was agreed, and without the right to see prices. */
+            gross: seenAmount,
           }),
         ),
         reminders: z.int(),

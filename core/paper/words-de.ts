@@ -95,6 +95,9 @@ export const GERMAN: PaperWords = {
   storage: (perDay, free, plusTax) =>
     `Nach der Fertigmeldung kostet das Stehenlassen ${perDay} am Tag${plusTax ? ' zuzüglich Steuer' : ''}` +
     `${free === 0 ? '' : `; ${free === 1 ? 'der erste Werktag kostet' : `die ersten ${free} Werktage kosten`} nichts`}.`,
+  storageTitle: 'Stehenlassen des Wagens',
+  storageFee: (days, free, perDay) =>
+    `${days === 1 ? '1 Tag' : `${days} Tage`}${free === 0 ? '' : ` nach ${free} freien`} zu ${perDay}`,
   offered: 'Angeboten, nicht in der Summe',
   offeredNote: 'Sagen Sie mit dem Buchstaben zu, dann wird die Arbeit mit erledigt.',
   warranty: 'Gewährleistung',

@@ -98,6 +98,9 @@ export const ENGLISH: PaperWords = {
   storage: (perDay, free, plusTax) =>
     `Once the car is done and you were told, leaving it here costs ${perDay} a day${plusTax ? ' plus tax' : ''}` +
     `${free === 0 ? '' : `; the first ${free === 1 ? 'working day costs' : `${free} working days cost`} nothing`}.`,
+  storageTitle: 'Storage of the car',
+  storageFee: (days, free, perDay) =>
+    `${days === 1 ? '1 day' : `${days} days`}${free === 0 ? '' : ` after ${free} free`} at ${perDay}`,
   offered: 'Offered, not in the sum',
   offeredNote: 'Say yes to a job by its letter, and it is done too.',
   warranty: 'Warranty',

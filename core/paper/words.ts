@@ -75,6 +75,9 @@ export interface PaperWords {
   readonly oldPartsSaid: Readonly<Record<OldPartsSaid, string>>;
   /** What leaving the car here costs once it is done; `perDay` with its currency. */
   readonly storage: (perDay: string, freeWorkingDays: number, plusTax: boolean) => string;
+  readonly storageTitle: string;
+  /** The fee with its reckoning; `perDay` bare. */
+  readonly storageFee: (days: number, freeWorkingDays: number, perDay: string) => string;
   readonly offered: string;
   readonly offeredNote: string;
   readonly warranty: string;

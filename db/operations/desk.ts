@@ -6,6 +6,7 @@ import { creditAtBooking } from '../account.ts';
 import type { Context, Handlers } from '../context.ts';
 import { foldPlate, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
+import { agreedAt } from '../order/storage.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { badInput, held, notFound } from '../refusal.ts';
 import { lookAgain } from '../remind.ts';
@@ -244,6 +245,7 @@ export const deskHandlers: Handlers = {
       po_number: input.poNumber,
       old_parts_answer: '',
       counter_sale: noCar ? 1 : null,
+      storage_agreed_at: agreedAt(null, input.door, now),
     });
     if (input.mileage !== null && !noCar) await readMileage(context, carId, id, input.mileage, input.mileageDoubt);
     if (input.booking) await addBooking(context, input.booking, { orderId: id });

@@ -43,6 +43,7 @@ import { statementHandlers } from './statement.ts';
 import { stepHandlers } from './step.ts';
 import { stockHandlers } from './stock.ts';
 import { stockListHandlers } from './stock-list.ts';
+import { storageHandlers } from './storage.ts';
 import { todayHandlers } from './today.ts';
 import { torqueHandlers } from './torque.ts';
 import { workSheetHandlers } from './work-sheet.ts';
@@ -70,6 +71,7 @@ export const handlers: Handlers = {
   ...markHandlers,
   ...messageHandlers,
   ...keysAndStorageHandlers,
+  ...storageHandlers,
   ...reminderHandlers,
   ...historyHandlers,
   ...closeOutHandlers,

@@ -159,6 +159,7 @@ export async function addJob(
     moved_to: null,
     first_job_id: null,
     comeback_cause: null,
+    storage_until: null,
   });
   const lineIds = [];
   for (const [at, line] of lines.entries()) lineIds.push(await addLine(context, id, line, `lines.${at}`));

@@ -1,6 +1,7 @@
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { mendedBy } from '../order/findings.ts';
+import { agreedAt } from '../order/storage.ts';
 import { wholeOrder } from '../order/whole.ts';
 import { signedIn } from '../people.ts';
 import { badInput, notFound } from '../refusal.ts';
@@ -41,7 +42,7 @@ const headOf = (row: WorkOrderRow) => ({
 export const sheetHandlers: Handlers = {
   'order.get': ({ id }, context) => wholeOrder(context, id),
   'order.change': async ({ id, revision, change }, context) => {
-    await openSheet(context, id);
+    const before = await openSheet(context, id);
     if (change.payerId) {
       const payer = await context.tx
         .selectFrom('customer')
@@ -53,7 +54,12 @@ export const sheetHandlers: Handlers = {
     const patch: Partial<WorkOrderRow> = {
       ...(change.complaint === undefined ? {} : { complaint: change.complaint }),
       ...(change.when === undefined ? {} : { when_it_happens: JSON.stringify(change.when) }),
-      ...(change.door === undefined ? {} : { door: JSON.stringify(change.door) }),
+      ...(change.door === undefined
+        ? {}
+        : {
+            door: JSON.stringify(change.door),
+            storage_agreed_at: agreedAt(before, change.door, context.now),
+          }),
       ...(change.promiseAt === undefined ? {} : { promise_at: change.promiseAt }),
       ...(change.promiseWords === undefined ? {} : { promise_words: change.promiseWords }),
       ...(change.ownMaximum === undefined ? {} : { own_maximum: change.ownMaximum }),
@@ -73,7 +79,9 @@ export const sheetHandlers: Handlers = {
     const patch = {
       arrived_at: context.now,
       mileage_in: mileage,
-      ...(door === undefined ? {} : { door: JSON.stringify(door) }),
+      ...(door === undefined
+        ? {}
+        : { door: JSON.stringify(door), storage_agreed_at: agreedAt(order, door, context.now) }),
     };
     return {
       id,

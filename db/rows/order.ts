@@ -26,6 +26,7 @@ export interface WorkOrderRow {
   po_number: string;
   old_parts_answer: string;
   counter_sale: Bit | null;
+  storage_agreed_at: number | null;
 }
 export interface BookingRow {
   id: string;
@@ -58,6 +59,7 @@ export interface JobRow {
   moved_to: string | null;
   first_job_id: string | null;
   comeback_cause: 'part' | 'work' | 'other' | 'misdiagnosis' | null;
+  storage_until: string | null;
 }
 export interface LineRow {
   id: string;

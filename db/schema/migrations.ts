@@ -6,9 +6,10 @@ import { balance } from './5-balance.ts';
 import { orders } from './6-orders.ts';
 import { CREDIT_APPEND_ONLY, credit } from './7-credit.ts';
 import { STATEMENT_APPEND_ONLY, statement } from './8-statement.ts';
+import { storage } from './9-storage.ts';
 
 /** In order; each runs in one transaction with its own record. */
-export const migrations = [first, bench, desk, find, balance, orders, credit, statement] as const;
+export const migrations = [first, bench, desk, find, balance, orders, credit, statement, storage] as const;
 
 /** Tables whose rows never change and never go. */
 export const APPEND_ONLY = [

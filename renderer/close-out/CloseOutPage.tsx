@@ -19,6 +19,7 @@ import type { Stop } from './close-out.ts';
 import { Made } from './Made.tsx';
 import { NotDone } from './NotDone.tsx';
 import { useNextControl } from './next-control.ts';
+import { StorageDue } from './StorageDue.tsx';
 import { stopSentence } from './stop-sentence.ts';
 import { WaysOut } from './WaysOut.tsx';
 import './close-out.css';
@@ -88,6 +89,7 @@ export function CloseOutPage({ order }: { readonly order: Order }) {
             reasons={reasons}
             onReason={(what, reason) => setReasons({ ...reasons, [what]: reason })}
           />
+          <StorageDue order={order} />
           <WaysOut order={order} closeOut={closeOut} onYes={toYes} />
           <Made closeOut={closeOut} />
         </>

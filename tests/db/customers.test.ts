@@ -203,8 +203,85 @@ describe('keys and storage', () => {
     expect(await get()).toEqual({
       ...{ told: true, perDay: 1500, freeWorkingDays: 3, notice: '2026-03-10', until: '2026-03-18' },
       ...{ firstCharged: '2026-03-14', days: 5, net: 7500, tax: 1500, gross: 9000 },
+      ...{ agreedAt: at('2026-03-09T08:00'), chargedUntil: null },
     });
     expect(await garage.did('Desk', 'storage.get', { orderId: id, on: '2026-03-13' })).toMatchObject({ days: 0 });
+  });
+
+  // The same car: on the sheet once, with its reckoning, by the yes that was given at the door; later brought up to the day.
+  test('what came to be is put on the sheet by what was agreed, once a day', async () => {
+    garage.now = at('2026-03-09T08:00');
+    const { id, customerId } = await garage.did('Desk', 'order.book', {
+      customer: { add: { name: 'Ansel Pell' } },
+      car: { add: { plate: 'A 1', words: 'Corvane R', unit: 'km' } },
+      ...{ complaint: 'It whines.', here: true },
+      door: { storageTold: true, storage: { perDay: 1500, freeWorkingDays: 3 } },
+    });
+    const work = await garage.did('Desk', 'job.add', {
+      orderId: id,
+      job: { title: 'Whine' },
+      lines: [{ kind: 'labour', words: 'Mend', quantity: 1000, unitPrice: 10_000 }],
+    });
+    await garage.did('Desk', 'decision.record', {
+      ...{ orderId: id, jobs: [{ jobId: work.id, answer: 'yes' }], upTo: { total: 12_600 } },
+      ...{ spoken: { name: 'Ansel Pell', role: 'customer' }, way: 'person' },
+    });
+    const before = await garage.did('Desk', 'order.get', { id });
+    const charge = (until: string | null) => ({ orderId: id, until });
+    const why = async (until: string) => garage.refused('Desk', 'storage.charge', charge(until));
+    expect(await why('2026-03-18')).toMatchObject({ code: 'held', reasons: [{ what: 'storage-none-due' }] });
+    garage.now = at('2026-03-10T16:00');
+    await garage.did('Desk', 'message.record', {
+      ...{ customerId, orderId: id, about: 'ready', way: 'mail', reached: true, words: 'Ready' },
+    });
+    const stored = async () => (await garage.did('Desk', 'today.get', {})).waiting.stored;
+    garage.now = at('2026-03-13T10:00');
+    expect(await stored()).toEqual([]);
+    garage.now = at('2026-03-17T10:00');
+    expect(await stored()).toMatchObject([{ car: 'A 1', customer: 'Ansel Pell', notice: '2026-03-10', gross: 7200 }]);
+    expect(await garage.did('Desk', 'storage.charge', charge(null))).toMatchObject({ days: 4, gross: 7200 });
+    const order = await garage.did('Desk', 'order.get', { id });
+    const [, fee] = order.jobs;
+    expect(fee).toMatchObject({ title: 'Storage of the car', covered: true, lines: [{ kind: 'fee', amount: 6000 }] });
+    expect(fee?.lines[0]?.words).toBe('4 days after 3 free at 15.00');
+    expect(order.yes.held).toEqual([]);
+    expect(order.decisions.at(-1)).toMatchObject({
+      ...{ ceiling: 12_600 + 7200, way: 'person', at: at('2026-03-09T08:00'), recordedAt: at('2026-03-17T10:00') },
+      spoken: { name: 'Ansel Pell', role: 'customer' },
+    });
+    expect(order.sums?.gross).toBe((before.sums?.gross ?? 0) + 7200);
+    expect(await why('2026-03-17')).toMatchObject({ code: 'held', reasons: [{ what: 'storage-charged' }] });
+    // A day later it is one line still.
+    garage.now = at('2026-03-18T09:00');
+    expect(await garage.did('Desk', 'storage.charge', charge(null))).toMatchObject({ days: 5, gross: 1800 });
+    const later = await garage.did('Desk', 'order.get', { id });
+    expect(later.jobs).toHaveLength(2);
+    expect(later.jobs[1]?.lines).toMatchObject([{ words: '5 days after 3 free at 15.00', amount: 7500 }]);
+    expect([later.yes.held, later.decisions.at(-1)?.ceiling]).toEqual([[], 12_600 + 9000]);
+    expect((await garage.did('Odile', 'care.verify', {})).faults).toEqual([]);
+  });
+
+  test('a price that is agreed only after the car was told ready counts from then; without one it is held', async () => {
+    const { id, customerId } = await visit('A', '', 'A 1');
+    garage.now = at('2026-03-10T16:00');
+    await garage.did('Desk', 'message.record', {
+      ...{ customerId, orderId: id, about: 'ready', way: 'mail', reached: true, words: 'Ready' },
+    });
+    garage.now = at('2026-03-16T16:00');
+    expect(await garage.refused('Desk', 'storage.charge', { orderId: id })).toMatchObject({
+      reasons: [{ what: 'storage-not-agreed' }],
+    });
+    expect((await garage.did('Desk', 'today.get', {})).waiting.stored).toMatchObject([{ gross: null }]);
+    const { door, revision } = await garage.did('Desk', 'order.get', { id });
+    const storage = { perDay: 1500, freeWorkingDays: 0 };
+    await garage.did('Desk', 'order.change', {
+      id,
+      revision,
+      change: { door: { ...door, storageTold: true, storage } },
+    });
+    expect(await garage.did('Desk', 'storage.get', { orderId: id, on: '2026-03-18' })).toMatchObject({
+      ...{ agreedAt: garage.now, firstCharged: '2026-03-17', days: 2 },
+    });
   });
 
   test('where nothing was told nothing is charged', async () => {

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { useRoute } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import type { Order } from '../../sheet/order.ts';
 import { t } from '../../words/t.ts';
@@ -12,7 +13,8 @@ const ABOUTS = ['ready', 'found', 'part-late'] as const;
 
 /** Beside an order: what to tell the customer and what was said, keys given out, what leaving the car here costs. */
 export function OrderContact({ order }: { readonly order: Order }) {
-  const [about, setAbout] = useState<(typeof ABOUTS)[number] | null>(null);
+  const asked = useRoute().query.get('tell');
+  const [about, setAbout] = useState(ABOUTS.find((one) => one === asked) ?? null);
   const [said, setSaid] = useState('');
   return (
     <>

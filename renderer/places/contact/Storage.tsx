@@ -9,13 +9,14 @@ import { useDo } from '../../state/use-do.ts';
 import { amountText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { civilText } from '../../words/times.ts';
+import { StorageCharge } from './StorageCharge.tsx';
 
 /** What leaving the car here costs so far; where it was not told, that nothing is charged, and the way to write it down. */
 export function Storage({ order }: { readonly order: Order }) {
   const writing = useWriting();
   const { data } = useAsk('storage.get', { orderId: order.id });
   if (data === undefined) return null;
-  const { told, perDay, freeWorkingDays, notice, firstCharged, until, days, gross } = data;
+  const { told, perDay, freeWorkingDays, notice, firstCharged, until, days, gross, chargedUntil } = data;
   if (!told && order.handedOverAt !== null) return null;
   const day = (on: string | null) => (on === null ? '' : civilText(on, writing));
   return (
@@ -42,6 +43,8 @@ export function Storage({ order }: { readonly order: Order }) {
               })}
             </p>
           ) : null}
+          <StorageCharge orderId={order.id} storage={data} invoiced={order.papers.some(isInvoice)} />
+          {chargedUntil === null ? null : <p>{t('contact.storageStands', { until: day(chargedUntil) })}</p>}
         </div>
       ) : (
         <Told order={order} />
@@ -50,6 +53,8 @@ export function Storage({ order }: { readonly order: Order }) {
     </section>
   );
 }
+
+const isInvoice = (paper: Order['papers'][number]) => paper.kind === 'invoice';
 
 const FREE_MOST = 60;
 

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { hrefOf } from '../../frame/router.ts';
 import { useWriting } from '../../state/shop.ts';
-import { spanText } from '../../words/figures.ts';
+import { amountText, spanText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { civilText, nearText } from '../../words/times.ts';
 
@@ -54,6 +54,17 @@ export function AlsoWaits({ today, now }: { readonly today: Today; readonly now:
       href: hrefOf('orders', core.orderId),
       words: t('today.coreOverdue', { part: core.words, customer: core.customer }),
       about: t('today.order', { number: core.number }),
+    })),
+    ...waiting.stored.map((one) => ({
+      key: `stored ${one.orderId}`,
+      since: civilText(one.notice, writing),
+      // Beside the order the words to the customer are open.
+      href: `${hrefOf('orders', one.orderId)}?tell=ready`,
+      words: t(one.gross === null ? 'today.notFetched' : 'today.notFetchedSum', {
+        ...{ car: one.car, customer: one.customer },
+        sum: amountText(one.gross, writing),
+      }),
+      about: t('today.order', { number: one.number }),
     })),
     ...(waiting.reminders === 0
       ? []

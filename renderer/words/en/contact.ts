@@ -69,6 +69,18 @@ export const contact = {
   storageSoFar: '{sum} so far, for {days}, from {from} to {until}.',
   storageDays: { one: 'one day', other: '{n} days' },
   storageNone: 'Told on {notice}; no day is charged yet.',
+  storageCharge: 'Put {sum} on the sheet',
+  storageUpTo: 'Bring it up to {sum}',
+  storageReckoned: {
+    one: 'One day after {free} free at {perDay}; told and agreed at the door, so it has its yes.',
+    other: '{n} days after {free} free at {perDay}; told and agreed at the door, so it has its yes.',
+  },
+  storageReckonedBare: {
+    one: 'One day at {perDay}; told and agreed at the door, so it has its yes.',
+    other: '{n} days at {perDay}; told and agreed at the door, so it has its yes.',
+  },
+  storageStands: 'On the sheet until {until}.',
+  storageInvoiced: 'The invoice is made. Charge it on an order of its own.',
   storageUntold: 'No price was told in writing, so nothing is charged.',
   storageTell: 'It was told at the door',
   storagePrice: 'A calendar day costs',

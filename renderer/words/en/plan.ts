@@ -28,7 +28,7 @@ export const plan = {
   'said-own': '{place}. The shop’s own',
   didNotCome: 'did not come',
   leftWithoutWork: 'left without work',
-  goesOn: 'goes on',
+  goesOn: 'goes on:',
   place: '{bay}, {day} at {from}, {hours} h',
   inHand: 'In hand',
   by: 'Who does it',

@@ -28,6 +28,8 @@ export const today = {
   toSend: { one: 'One paper to send', other: '{n} papers to send' },
   labOverdue: 'No result yet from {lab}: {sample}',
   coreOverdue: 'The old unit did not come back: {part}, {customer}',
+  notFetched: 'Ready and not fetched: {car}, {customer}',
+  notFetchedSum: 'Ready and not fetched: {car}, {customer}; storage {sum} so far',
   reminders: { one: 'One customer to call about what is due', other: '{n} customers to call about what is due' },
   strip: 'The bays today, hour by hour; Space takes a car in hand, arrows move it, Enter puts it down',
   noBay: 'No bay',
