@@ -11,14 +11,14 @@ export default defineConfig({
   fullyParallel: true,
   workers: 2,
   // A machine that does ten other things beside is slow, not wrong.
-  timeout: 120_000,
-  expect: { timeout: 15_000 },
+  timeout: 300_000,
+  expect: { timeout: 20_000 },
   forbidOnly: true,
   outputDir: 'test-results',
   use: {
     launchOptions: { executablePath: browser },
     viewport: { width: 1440, height: 900 },
-    actionTimeout: 20_000,
+    actionTimeout: 30_000,
     trace: 'retain-on-failure',
   },
 });

@@ -34,6 +34,8 @@ interface Props {
   readonly list?: string;
   readonly autoFocus?: boolean;
   readonly type?: 'text' | 'datetime-local' | 'date';
+  /** Long words go on in a second line, so that all of them can be read; Enter stays what it is. */
+  readonly wraps?: boolean;
 }
 
 /** More than any cell takes, so that it is still said to be too long; no more than the browser draws at once. */
@@ -51,7 +53,7 @@ export function Cell(props: Props) {
   const [seen, setSeen] = useState(value);
   const restoring = useRef(false);
   const sent = useRef<string | null>(null);
-  const field = useRef<HTMLInputElement>(null);
+  const field = useRef<HTMLInputElement & HTMLTextAreaElement>(null);
 
   // The shop's own value came back: what was typed is that now.
   if (seen !== value) {
@@ -102,7 +104,7 @@ export function Cell(props: Props) {
     // Entered and left again while it is being saved: it is sent once.
     if (typed !== sent.current) void send(typed, false);
   };
-  const onKeyDown = (event: React.KeyboardEvent<HTMLInputElement>) => {
+  const onKeyDown = (event: React.KeyboardEvent<HTMLInputElement | HTMLTextAreaElement>) => {
     if (event.key === 'Escape') {
       restoring.current = true;
       setText(null);
@@ -116,42 +118,49 @@ export function Cell(props: Props) {
       const next = inColumn(event.currentTarget, event.shiftKey ? -1 : 1);
       if (next === null) event.currentTarget.blur();
       else next.focus();
-      if (next instanceof HTMLInputElement) next.select();
+      if (next instanceof HTMLInputElement || next instanceof HTMLTextAreaElement) next.select();
     }
   };
 
   const words = refused === null || refused.meanwhile !== undefined ? null : refusedWords(refused, writing);
   const shown = text ?? (typing ? value : (rest ?? value));
+  const shared = {
+    ref: field,
+    className: ['cell', figure ? 'figure' : '', props.wraps ? 'text' : '', words === null ? '' : 'wrong']
+      .join(' ')
+      .trim(),
+    'aria-label': label,
+    'aria-invalid': words !== null || undefined,
+    'aria-describedby': words === null ? undefined : id,
+    readOnly,
+    'data-untyped': text === null || undefined,
+    placeholder: props.placeholder,
+    value: shown,
+    autoComplete: 'off',
+    maxLength: SIGNS_MOST,
+    'data-column': props.column,
+    onFocus: () => {
+      if (readOnly) return;
+      setTyping(true);
+      props.onHand?.(true);
+    },
+    onChange: (event: React.ChangeEvent<HTMLInputElement | HTMLTextAreaElement>) => {
+      // A line pasted with its breaks stays one line.
+      const typed = event.target.value.replace(/\s*\n\s*/g, ' ');
+      setText(typed);
+      props.onTyping?.(typed);
+    },
+    onBlur: leave,
+    onKeyDown,
+  };
   return (
     <span className={`cell-place ${props.className ?? ''}`}>
       {props.other === undefined ? null : <InCell name={props.other} />}
-      <input
-        ref={field}
-        type={props.type ?? 'text'}
-        className={['cell', figure ? 'figure' : '', words === null ? '' : 'wrong'].join(' ').trim()}
-        aria-label={label}
-        aria-invalid={words !== null || undefined}
-        aria-describedby={words === null ? undefined : id}
-        readOnly={readOnly}
-        data-untyped={text === null || undefined}
-        placeholder={props.placeholder}
-        list={props.list}
-        value={shown}
-        autoComplete="off"
-        maxLength={SIGNS_MOST}
-        data-column={props.column}
-        onFocus={() => {
-          if (readOnly) return;
-          setTyping(true);
-          props.onHand?.(true);
-        }}
-        onChange={(event) => {
-          setText(event.target.value);
-          props.onTyping?.(event.target.value);
-        }}
-        onBlur={leave}
-        onKeyDown={onKeyDown}
-      />
+      {props.wraps ? (
+        <textarea {...shared} rows={1} />
+      ) : (
+        <input {...shared} type={props.type ?? 'text'} list={props.list} />
+      )}
       {words === null ? null : (
         <span className="wrong-words" id={id} role="alert">
           {words}
@@ -173,7 +182,7 @@ export function Cell(props: Props) {
 }
 
 /** The cell so many lines further in the column, or the line that stands open for typing; null past either end. */
-function inColumn(here: HTMLInputElement, step: 1 | -1): HTMLElement | null {
+function inColumn(here: HTMLElement, step: 1 | -1): HTMLElement | null {
   const { column } = here.dataset;
   if (column === undefined) return null;
   const all = [...document.querySelectorAll<HTMLElement>(`[data-column="${column}"], [data-column="open"]`)];

@@ -68,6 +68,7 @@ export function Found({ order, locked, headLocked }: Props) {
             <SheetCell
               label={t('sheet.found')}
               hand={`${finding.id} text`}
+              wraps
               value={finding.text}
               revision={finding.revision}
               locked={locked}

@@ -46,6 +46,7 @@ export function JobPart({ order, job, locked, current, onCurrent }: Props) {
         <SheetCell
           label={t('sheet.jobTitle', { letter: job.letter })}
           hand={`${job.id} title`}
+          wraps
           value={job.title}
           revision={job.revision}
           locked={locked}

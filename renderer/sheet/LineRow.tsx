@@ -56,6 +56,7 @@ export function LineRow({ order, line, locked }: Props) {
         <SheetCell
           label={t('sheet.cellWords')}
           hand={`${line.id} words`}
+          wraps
           column="words"
           value={line.words}
           revision={line.revision}

@@ -8,13 +8,24 @@ interface Props extends RowCell {
   readonly placeholder?: string;
   /** Enter goes down it. */
   readonly column?: 'words' | 'quantity' | 'price';
+  /** Long words go on in a second line. */
+  readonly wraps?: boolean;
   /** What every window calls this cell: the row's id and the column. */
   readonly hand?: string;
   readonly type?: 'text' | 'datetime-local' | 'date';
 }
 
 /** A cell of a row with a revision, saved on leaving it; both values stand in it where two people wrote there at once. */
-export function SheetCell({ locked = false, figure = false, placeholder, type, column, hand, ...row }: Props) {
+export function SheetCell({
+  locked = false,
+  figure = false,
+  placeholder,
+  type,
+  column,
+  hand,
+  wraps = false,
+  ...row
+}: Props) {
   const { typing, send } = useRowCell(row);
   const other = useHands((hands) => (hand === undefined ? undefined : hands.others.get(hand)));
   if (locked) return <span className={figure ? 'figure' : undefined}>{row.value}</span>;
@@ -27,6 +38,7 @@ export function SheetCell({ locked = false, figure = false, placeholder, type, c
       {...(column === undefined ? {} : { column })}
       {...(placeholder === undefined ? {} : { placeholder })}
       other={other}
+      wraps={wraps}
       {...(hand === undefined ? {} : { onHand: (held: boolean) => takeInHand(held ? hand : null) })}
       onTyping={typing}
       save={send}

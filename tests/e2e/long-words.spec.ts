@@ -67,7 +67,6 @@ const SHOP = ['garage', 'tax', 'rates', 'people', 'bays', 'reminding', 'yes', 'n
 
 for (const { what, width, height, text } of SIZES)
   test(`words twice as long break no page: ${what}`, async ({ garage, page }) => {
-    test.setTimeout(120_000);
     await page.setViewportSize({ width, height });
     const id = await garage.booked();
     await garage.job(id);

@@ -31,7 +31,6 @@ const PAGES = [
 ];
 
 test('axe finds nothing in any page of Shop', async ({ garage, page }) => {
-  test.setTimeout(120_000);
   await enter(page, garage);
   for (const name of PAGES) {
     await toShop(page, garage, name);

@@ -62,6 +62,7 @@ export function BookJobPage({ kept }: Props) {
           <JobCell
             className={content.title.length > 36 ? 'book-title long' : 'book-title'}
             autoFocus={kept === null && content.title === ''}
+            wraps
             label={t('jobBook.titleCell')}
             placeholder={t('jobBook.titleHint')}
             value={content.title}
@@ -71,6 +72,7 @@ export function BookJobPage({ kept }: Props) {
           <div className="book-sub">
             <JobCell
               label={t('jobBook.car')}
+              wraps
               placeholder={t('jobBook.carHint')}
               value={content.car}
               read={(text, now) => (text.length > 200 ? null : { ...now, car: text })}

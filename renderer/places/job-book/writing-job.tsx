@@ -32,6 +32,7 @@ interface Props {
   readonly className?: string;
   readonly list?: string;
   readonly autoFocus?: boolean;
+  readonly wraps?: boolean;
   /** Enter takes what is typed and stays for the next one. */
   readonly again?: boolean;
 }
