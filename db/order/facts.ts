@@ -120,9 +120,9 @@ export function nextOf(
     {
       openedAt: order.opened_at,
       arrivedAt: order.arrived_at,
-      // Waited for from the day after; the hour is then the one that it was booked for.
+      // Waited for from the day after, and at once where it was written down that it did not come; since when it was booked for.
       bookedFor:
-        loaded.lastPlace && loaded.lastPlace.day < today
+        loaded.lastPlace && (loaded.lastPlace.day < today || loaded.lastPlace.no_show_at !== null)
           ? wallToInstant(`${loaded.lastPlace.day}T${loaded.lastPlace.from_time}`, settings?.zone ?? 'UTC')
           : null,
       cancelledAt: order.cancelled_at,
