@@ -11,6 +11,10 @@ export const sheetSettings = {
     .strictObject({ amount: price, words: needed(60), when: z.enum(['charged', 'part-or-fluid']), ...lawNote })
     .nullable()
     .default(null),
+  /** How clocked time is brought to billed hours: steps in thousandths of an hour (core/order/labour.ts). */
+  billing: z
+    .strictObject({ step: z.int().min(10).max(1000), way: z.enum(['nearest', 'up']) })
+    .default({ step: 100, way: 'nearest' }),
   /** How a charge on an old unit is taxed (core/money/line.ts, CoreTax); `bp` counts for a share of the exchange price alone. */
   coreTax: z
     .strictObject({

@@ -88,7 +88,12 @@ function givenAmount(line: SheetLine, job: SheetJob, steps: Steps): Money {
 /** round(quantity x unit price / 1000) less the line's own discount. */
 function lineAmount(line: SheetLine, steps: Steps): Money {
   const full = roundDivide(BigInt(line.quantity) * BigInt(line.unitPrice), 1000n);
-  steps.add('line-amount', { line: line.id, quantity: line.quantity, unitPrice: line.unitPrice }, full);
+  const on = { line: line.id, quantity: line.quantity, unitPrice: line.unitPrice };
+  if (line.clocked === undefined) steps.add('line-amount', on, full);
+  else {
+    const { minutes, step, way } = line.clocked;
+    steps.add(`line-clocked-${way}`, { ...on, minutes, step }, full);
+  }
   if (line.discount === undefined) return full;
   const off = reduction(line.discount, full);
   steps.add('line-discount', { line: line.id, of: full, ...line.discount }, off);

@@ -26,6 +26,8 @@ export interface SheetLine {
   /** Given away: recorded, shown at 0.00. */
   readonly given: boolean;
   readonly discount?: Reduction | undefined;
+  /** The quantity is what was clocked, in minutes, brought to a step of so many thousandths of an hour. */
+  readonly clocked?: { readonly minutes: number; readonly step: number; readonly way: 'nearest' | 'up' } | undefined;
   /** A rebuilt or reconditioned part: an old unit goes back for it. */
   readonly exchange?: boolean | undefined;
   /** Bears no tax whatever its kind: a credit whose tax stays where it was paid. */

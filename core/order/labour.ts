@@ -30,6 +30,23 @@ export function billedLabour(jobs: readonly BookedLabour[], declined: ReadonlySe
   });
 }
 
+/** How clocked time is brought to hours on paper: a step in thousandths of an hour, and to which side of it. */
+export interface BillingStep {
+  readonly step: number;
+  readonly way: 'nearest' | 'up';
+}
+
+/**
+ * Hours to bill for clocked minutes, thousandths: whole steps, to the nearest (half a step up) or to the next. People are
+ * paid from their true minutes, whatever stands here. Throws RangeError for a step that is not a whole figure above 0.
+ */
+export function clockedHours(minutes: number, { step, way }: BillingStep): number {
+  if (!Number.isSafeInteger(step) || step <= 0) throw new RangeError(`Not a step: ${step}`);
+  // In sixtieths of a thousandth, so that nothing is rounded before the one place where it should be.
+  const [time, size] = [minutes * 1000, step * 60];
+  return (way === 'up' ? Math.ceil(time / size) : Math.floor((2 * time + size) / (2 * size))) * step;
+}
+
 /** Hours in thousandths x rate of an hour in minor units. */
 export function labourPrice(hours: number, rate: Money): Money {
   return roundDivide(BigInt(hours) * BigInt(rate), 1000n);

@@ -4,6 +4,7 @@ import { money } from '../../core/money/money.ts';
 import { rulesOf } from '../../core/money/shop-rules.ts';
 import { reckonSheet } from '../../core/money/totals.ts';
 import type { AllowanceRule } from '../../core/order/allowance.ts';
+import { type BillingStep, clockedHours } from '../../core/order/labour.ts';
 import { yesAgainstSheet } from '../../core/order/yes.ts';
 import type { Settings } from '../context.ts';
 import type { JobRow, LineRow } from '../tables.ts';
@@ -26,10 +27,15 @@ export function countedMinutes(entries: Loaded['entries'], jobId: string, person
     .reduce((minutes, entry) => minutes + Math.floor(((entry.off_at ?? entry.on_at) - entry.on_at) / MINUTE), 0);
 }
 
-/** Hours or pieces that a line charges, thousandths: as typed; book less overlap while the named job is done too; or clocked, to the tenth. */
-function chargedQuantity(line: LineRow, onSheet: ReadonlySet<string>, entries: Loaded['entries']): number {
+/** Hours or pieces that a line charges, thousandths: as typed; book less overlap while the named job is done too; or clocked, to the shop's step. */
+function chargedQuantity(
+  line: LineRow,
+  onSheet: ReadonlySet<string>,
+  entries: Loaded['entries'],
+  billing: BillingStep,
+): number {
   if (line.kind !== 'labour' || line.billing === 'typed') return line.quantity;
-  if (line.billing === 'clocked') return Math.round((countedMinutes(entries, line.job_id) * 10) / 60) * 100;
+  if (line.billing === 'clocked') return clockedHours(countedMinutes(entries, line.job_id), billing);
   const shared =
     line.overlap_job_id !== null && line.overlap_job_id !== line.job_id && onSheet.has(line.overlap_job_id);
   return shared ? Math.max(0, line.book - line.overlap) : line.book;
@@ -40,6 +46,7 @@ function sheetJob(
   lines: readonly LineRow[],
   onSheet: ReadonlySet<string>,
   entries: Loaded['entries'],
+  billing: BillingStep,
 ): SheetJob {
   return {
     id: job.id,
@@ -50,7 +57,11 @@ function sheetJob(
       .map((line) => ({
         id: line.id,
         kind: line.kind,
-        quantity: chargedQuantity(line, onSheet, entries),
+        quantity: chargedQuantity(line, onSheet, entries, billing),
+        clocked:
+          line.kind === 'labour' && line.billing === 'clocked'
+            ? { minutes: countedMinutes(entries, line.job_id), ...billing }
+            : undefined,
         unitPrice: money(line.unit_price),
         given: line.given === 1,
         exchange: isExchange(line),
@@ -92,7 +103,7 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
   const inSum = loaded.jobs.filter((job) => !out(job));
   const onSheet = new Set(inSum.map((job) => job.id));
   const sheetOf = (jobs: readonly JobRow[]): Sheet => ({
-    jobs: jobs.map((job) => sheetJob(job, loaded.lines, onSheet, loaded.entries)),
+    jobs: jobs.map((job) => sheetJob(job, loaded.lines, onSheet, loaded.entries, settings.billing)),
     discounts: loaded.discounts.map((row) => ({
       on: row.on_what,
       reduction: JSON.parse(row.reduction) as Reduction,
@@ -130,7 +141,8 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
   );
   const billedLines = new Map(sheet.jobs.flatMap((job) => job.lines.map((line) => [line.id, line.quantity] as const)));
   /** Hours or pieces that a line charges, thousandths. */
-  const charged = (line: LineRow) => billedLines.get(line.id) ?? chargedQuantity(line, onSheet, loaded.entries);
+  const charged = (line: LineRow) =>
+    billedLines.get(line.id) ?? chargedQuantity(line, onSheet, loaded.entries, settings.billing);
   return {
     sheet,
     rules,

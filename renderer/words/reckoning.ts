@@ -30,6 +30,6 @@ export function reckoningSentence(step: ReckoningStep, writing: Writing): string
 function figureText(name: string, value: number, writing: Writing): string {
   if (name === 'ratePpm') return rateText(value, writing);
   if (name === 'bp') return rateText(value * 100, writing);
-  if (name === 'quantity') return quantityText(value, '', writing);
+  if (name === 'quantity' || name === 'step') return quantityText(value, '', writing);
   return SUMS.has(name) ? amountText(value, writing) : String(value);
 }

@@ -3,6 +3,7 @@ import { act } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
 import { amountText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
+import { Billing } from './Billing.tsx';
 import { cellSaver } from './cell-saver.ts';
 import { saidOfList } from './list-error.ts';
 import { readShop, type ShopRow, useSaved, useShopPage } from './setting.tsx';
@@ -14,8 +15,18 @@ interface Rate {
   readonly usual: boolean;
 }
 
-/** Prices of an hour of work; one of them is the usual one. */
+/** What an hour of work costs, and how clocked time becomes hours on the bill. */
 export function Rates() {
+  return (
+    <>
+      <RateList />
+      <Billing />
+    </>
+  );
+}
+
+/** Prices of an hour of work; one of them is the usual one. */
+function RateList() {
   const page = useShopPage();
   const writing = useWriting();
   const [wrong, say] = useSaved();

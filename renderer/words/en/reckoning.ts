@@ -1,6 +1,8 @@
 /** How a figure came about, a sentence for each rule of the reckoning. Sums, rates and quantities come in as text. */
 export const reckoning = {
   'line-amount': '{quantity} at {unitPrice}',
+  'line-clocked-nearest': '{minutes} min clocked, to the nearest {step} h: {quantity} h at {unitPrice}',
+  'line-clocked-up': '{minutes} min clocked, up to the next {step} h: {quantity} h at {unitPrice}',
   'line-discount': 'Discount on this line, of {of}',
   'line-given': 'Given: recorded, not charged',
   'job-sum': 'The lines of the job, added',

@@ -28,4 +28,13 @@ export const rules = {
   'coreSays-none': 'A line of kind core bears no tax, whatever falls on its kind.',
   coreShare: 'The old unit counts as',
   coreShareSays: 'At 10 % and a tax of 19 %, an exchange for 1000.00 comes to 1000.00 + 190.00 + 19.00 = 1209.00.',
+  // Clocked time on the bill.
+  billing: 'Clocked time on the bill',
+  billingSays: 'Counts for lines that charge as clocked; people are paid from their true minutes.',
+  billingExample: '{minutes} min come to {hours}.',
+  billingStep: 'Step, hours',
+  billingWrong: 'Hours from 0.01 to 1, such as 0.1 or 0.25.',
+  billingWay: 'Time between two steps',
+  'billing-nearest': 'goes to the nearest',
+  'billing-up': 'goes up',
 } as const;
