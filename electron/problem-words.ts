@@ -60,6 +60,8 @@ const SENTENCES: Readonly<Record<Problem, string>> = {
   'belongs-to-another': 'belongs to somebody else here',
   'several-of-the-name': 'is the name of several people here',
   'taken-back': 'was taken back',
+  'price-needed': 'needs a price: the shop has no markup for it, or its cost is not known',
+  'bands-not-rising': 'each band ends above the one before, and the last has no end',
   'number-needed': 'needs the number that was tried',
   'signature-needed': 'needs a signature',
   'more-than-billed': 'is more than the {left} that stand on the invoice',

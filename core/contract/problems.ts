@@ -64,6 +64,8 @@ export const PROBLEMS = {
   'several-of-the-name': [],
   'taken-back': [],
   'number-needed': [],
+  'price-needed': [],
+  'bands-not-rising': [],
   'signature-needed': [],
   'more-than-billed': ['left'],
   'more-than-nothing': [],

@@ -118,7 +118,12 @@ export const sheetRoom = {
   'job.give': act('desk', z.strictObject({ id, revision, given: z.boolean(), why: words(200).default('') }), done),
   /** To a new order of the same car: one way out of an excess. */
   'job.moveOut': act('desk', z.strictObject({ id, revision }), z.strictObject({ orderId: id, number: z.int() })),
-  'line.add': act('desk', z.strictObject({ jobId: id, line: lineFields }), done),
+  /** Without a price the shop's markup on its cost is taken; where there is none, the price is asked for. */
+  'line.add': act(
+    'desk',
+    z.strictObject({ jobId: id, line: lineFields.extend({ unitPrice: price.nullable() }) }),
+    done,
+  ),
   'line.change': act('desk', z.strictObject({ id, revision, change: changeOf(lineFields) }), done),
   'line.takeOut': act('desk', z.strictObject({ id, revision }), done),
   'line.putBack': act('desk', z.strictObject({ id, revision }), done),

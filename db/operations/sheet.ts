@@ -1,9 +1,10 @@
+import { markupsOf, offeredPrice } from '../../core/money/offered-price.ts';
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { mendedBy } from '../order/findings.ts';
 import { agreedAt } from '../order/storage.ts';
 import { wholeOrder } from '../order/whole.ts';
-import { signedIn } from '../people.ts';
+import { settingsOf, signedIn } from '../people.ts';
 import { badInput, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
 import type { WorkOrderRow } from '../tables.ts';
@@ -212,7 +213,10 @@ export const sheetHandlers: Handlers = {
   },
   'line.add': async ({ jobId, line }, context) => {
     const order = await openSheet(context, (await jobRow(context, jobId)).work_order_id);
-    const id = await addLine(context, jobId, line);
+    const offered = () => offeredPrice(line.kind, line.unitCost, markupsOf(settingsOf(context)));
+    const unitPrice = line.unitPrice ?? offered();
+    if (unitPrice === null) throw badInput('line.unitPrice', 'price-needed');
+    const id = await addLine(context, jobId, { ...line, unitPrice });
     if (line.discount !== null) await lineDiscountsFit(context, order.id, [id]);
     return { id, revision: 1 };
   },

@@ -12,6 +12,7 @@ import { Garage } from './shop/Garage.tsx';
 import { Machine, Program } from './shop/Machine.tsx';
 import { Numbers } from './shop/Numbers.tsx';
 import { People } from './shop/People.tsx';
+import { Prices } from './shop/Prices.tsx';
 import { Pumps } from './shop/Pumps.tsx';
 import { Rates } from './shop/Rates.tsx';
 import { Reminding } from './shop/Reminding.tsx';
@@ -27,6 +28,7 @@ interface ShopPart {
     | 'garage'
     | 'tax'
     | 'fees'
+    | 'prices'
     | 'in'
     | 'rates'
     | 'people'
@@ -50,6 +52,7 @@ const PAGES: readonly ShopPart[] = [
   { name: 'garage', page: Garage },
   { name: 'tax', page: Taxes },
   { name: 'fees', page: Fees },
+  { name: 'prices', page: Prices },
   { name: 'rates', page: Rates },
   { name: 'people', page: People },
   { name: 'bays', page: Bays },

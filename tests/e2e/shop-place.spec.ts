@@ -18,6 +18,7 @@ const PAGES = [
     'garage',
     'tax',
     'fees',
+    'prices',
     'rates',
     'people',
     'bays',

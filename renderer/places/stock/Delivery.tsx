@@ -10,6 +10,7 @@ import { useDo } from '../../state/use-do.ts';
 import { amountText, quantityText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { unreadWords } from '../../words/unread.ts';
+import { NewPrice } from './NewPrice.tsx';
 import { problemAt } from './problem-at.ts';
 import type { StockRow } from './StockBar.tsx';
 
@@ -102,6 +103,7 @@ export function Delivery({ rows, partId }: { readonly rows: readonly StockRow[];
             {t('stock.priceCheck', { price: amountText(part.price, writing), cost: amountText(cost, writing) })}
           </p>
         ) : null}
+        {part === undefined || cost === null || cost < 0 ? null : <NewPrice part={part} cost={cost} />}
         <p>
           <Button type="submit" kind="go" disabled={receive.busy}>
             {t('stock.take')}

@@ -1,14 +1,15 @@
 import { useState } from 'react';
 import { parseQuantity } from '../../../core/measure/quantity.ts';
+import { markupsOf, offeredPrice } from '../../../core/money/offered-price.ts';
 import { useKey } from '../../frame/keys.ts';
 import { goTo, hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
 import { Tick } from '../../parts/Tick.tsx';
-import { useWriting } from '../../state/shop.ts';
+import { useShop, useWriting } from '../../state/shop.ts';
 import { useDo } from '../../state/use-do.ts';
-import { readAmount } from '../../words/figures.ts';
+import { amountText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { unreadWords } from '../../words/unread.ts';
 import { problemAt } from './problem-at.ts';
@@ -25,9 +26,13 @@ export function NewPart() {
   const [wrong, setWrong] = useState<Partial<Draft>>({});
   useKey('Esc', () => goTo('stock'));
 
+  const settings = useShop()?.settings;
+  const cost = readAmount(draft.cost, writing);
+  const offered = settings && cost !== null && cost >= 0 ? offeredPrice('part', cost, markupsOf(settings)) : null;
+  const shown = { ...draft, price: draft.price === '' ? amountText(offered, writing) : draft.price };
+
   const go = async () => {
-    const price = readAmount(draft.price, writing);
-    const cost = readAmount(draft.cost, writing);
+    const price = readAmount(shown.price, writing);
     const keepAtLeast = parseQuantity(draft.keepAtLeast, writing);
     const onHand = parseQuantity(draft.onHand, writing);
     const fits: Partial<Draft> = {
@@ -53,7 +58,8 @@ export function NewPart() {
   const field = (name: keyof Draft, label: string, more: { decimal?: boolean; most?: number; hint?: string } = {}) => (
     <Field
       label={label}
-      value={draft[name]}
+      value={shown[name]}
+      filledFrom={name === 'price' && draft.price === '' && offered !== null ? t('rules.markupSource') : null}
       onChange={(text) => setDraft((was) => ({ ...was, [name]: text }))}
       error={wrong[name] ?? problemAt(add.error, name, 'stock')}
       autoFocus={name === 'number'}

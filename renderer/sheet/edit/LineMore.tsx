@@ -10,6 +10,7 @@ import { AwaitedPart } from './AwaitedPart.tsx';
 import { changeLine } from './change-line.ts';
 import { LabourMore } from './LabourMore.tsx';
 import { Named } from './Named.tsx';
+import { Offered } from './Offered.tsx';
 import { SheetPick } from './SheetPick.tsx';
 
 const CONDITIONS = ['', 'new', 'used', 'rebuilt', 'reconditioned'] as const;
@@ -114,6 +115,7 @@ export function LineMore({ order, line }: Props) {
           />
         </Named>
       ) : null}
+      <Offered line={line} />
       {bought ? <AwaitedPart order={order} line={line} /> : null}
     </div>
   );

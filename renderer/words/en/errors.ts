@@ -83,6 +83,8 @@ export const errors = {
   'problem-belongs-to-another': 'belongs to somebody else here',
   'problem-several-of-the-name': 'is the name of several people here',
   'problem-taken-back': 'was taken back',
+  'problem-price-needed': 'needs a price: the shop has no markup for it, or its cost is not known',
+  'problem-bands-not-rising': 'each band ends above the one before, and the last has no end',
   'problem-number-needed': 'needs the number that was tried',
   'problem-signature-needed': 'needs a signature',
   'problem-more-than-billed': 'is more than stands on the invoice',

@@ -5,6 +5,7 @@ export const shop = {
   'page-garage': 'The garage',
   'page-tax': 'Money and tax',
   'page-fees': 'Fees and old units',
+  'page-prices': 'Prices from cost',
   'page-rates': 'Labour rates',
   'page-people': 'People and codes',
   'page-bays': 'Bays and hours',
