@@ -40,11 +40,13 @@ export async function answersOf(context: Context, customerIds: readonly string[]
   if (customerIds.length === 0) return new Map();
   const people = await tx
     .selectFrom('customer')
-    .select(['id', 'joined_into'])
+    .select(['id', 'joined_into', 'answers_from'])
     .where((on) => on.or([on('id', 'in', customerIds), on('joined_into', 'in', customerIds)]))
     .execute();
   const standing = new Map(people.map((row) => [row.id, row.joined_into ?? row.id]));
-  const heard = await heardOf(context, [...standing.keys()], now - YEAR_MS);
+  const from = new Map(people.map((row) => [row.id, row.answers_from ?? 0]));
+  const all = await heardOf(context, [...standing.keys()], now - YEAR_MS);
+  const heard = all.filter((one) => one.at > (from.get(one.who) ?? 0));
   const byCustomer = Map.groupBy(heard, (one) => standing.get(one.who) ?? one.who);
   return new Map(
     customerIds.map((id) => {

@@ -25,6 +25,7 @@ import type {
   KeyOutRow,
   MessageRow,
   PastVisitRow,
+  PrivacyRequestRow,
   ReminderRow,
   ReminderTryRow,
 } from './rows/desk.ts';
@@ -137,6 +138,7 @@ export interface Tables {
   credit_pass: CreditPassRow;
   statement: StatementRow;
   statement_sent: StatementSentRow;
+  privacy_request: PrivacyRequestRow;
   order_balance: OrderBalanceRow;
   request: RequestRow;
   trail: TrailRow;

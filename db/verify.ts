@@ -5,7 +5,7 @@ import type { Tx } from './context.ts';
 import { digestOf } from './digest.ts';
 import type { KeptSheet } from './order/issue.ts';
 import { RESTORED } from './restored.ts';
-import { type Followed, keyOf, type PaperRow } from './tables.ts';
+import { type Followed, keyOf, type PaperRow, type TrailRow } from './tables.ts';
 import { TRAIL_START, trailHash } from './trail.ts';
 import type { Change } from './writer.ts';
 
@@ -75,6 +75,7 @@ const TABLES: readonly Followed[] = [
   'credit_pass',
   'statement',
   'statement_sent',
+  'privacy_request',
   'request',
 ];
 
@@ -88,22 +89,29 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
   const fault = (what: string, table: string, row: string, detail: string) => faults.push({ what, table, row, detail });
   const kept = new Map<string, string>();
   const skipped: Skipped[] = [];
+  const changed = new Map<string, TrailRow>();
+  const takenOut = new Map<string, string>();
   let before = TRAIL_START;
   let n = 0;
   for (const row of await tx.selectFrom('trail').selectAll().orderBy('n').execute()) {
     n += 1;
     if (row.n !== n) fault('trail-gap', 'trail', String(row.n), `expected ${n}`);
     n = row.n;
-    if (row.before !== before || trailHash(row) !== row.hash)
-      fault('trail-broken', 'trail', String(row.n), row.operation);
+    if (row.before !== before) fault('trail-broken', 'trail', String(row.n), row.operation);
+    else if (trailHash(row) !== row.hash) changed.set(String(row.n), row);
     before = row.hash;
     for (const change of changesOf(row.changes)) {
       if (row.operation === RESTORED && change.t === 'number_series') skipped.push(skippedBy(change));
-      if (change.d === null) kept.delete(`${change.t}/${change.id}`);
+      if (change.t === 'trail') takenOut.set(change.id, change.d ?? '');
+      else if (change.d === null) kept.delete(`${change.t}/${change.id}`);
       else kept.set(`${change.t}/${change.id}`, change.d);
     }
   }
   checked.trail = n;
+  // A row that lost its values stands by the digest that the row noted that took them out.
+  for (const [id, row] of changed)
+    if (takenOut.get(id) !== digestOf({ ...row })) fault('trail-broken', 'trail', id, row.operation);
+  checked.trail_taken_out = changed.size;
   for (const table of TABLES) {
     const rows = (await tx
       .selectFrom(table as 'person')

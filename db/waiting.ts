@@ -158,15 +158,31 @@ function workingOf(context: Context) {
   };
 }
 
+/** Requests about somebody's own data without an answer, the earliest last day first. */
+async function privacyWaiting({ tx, today }: Context) {
+  const rows = await tx
+    .selectFrom('privacy_request')
+    .innerJoin('customer', 'customer.id', 'privacy_request.customer_id')
+    .select(['privacy_request.id', 'customer_id', 'customer.name', 'answer_by'])
+    .where('answered_at', 'is', null)
+    .orderBy('answer_by')
+    .execute();
+  return rows.map((row) => ({
+    ...{ id: row.id, customerId: row.customer_id, customer: row.name, answerBy: row.answer_by },
+    late: row.answer_by < today,
+  }));
+}
+
 /** What else waits for somebody at the desk; a mechanic is told nothing of customers and papers. */
 export async function waitingOf(context: Context) {
   if (context.who?.role === 'mechanic')
-    return { toSend: 0, lab: await labOverdue(context), cores: [], stored: [], reminders: 0 };
+    return { toSend: 0, lab: await labOverdue(context), cores: [], stored: [], reminders: 0, privacy: [] };
   return {
     toSend: await countUnsent(context),
     lab: await labOverdue(context),
     cores: await coresOverdue(context),
     stored: await notFetched(context),
     reminders: (await dueReminders(context, context.today)).length,
+    privacy: await privacyWaiting(context),
   };
 }

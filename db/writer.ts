@@ -5,8 +5,10 @@ import { type Followed, keyOf, type Tables } from './tables.ts';
 
 /** One change as the trail keeps it: columns before and after, and the digest of the whole row as it then stood. */
 export interface Change {
-  readonly t: Followed;
+  readonly t: Followed | 'trail';
   readonly id: string;
+  /** Columns whose values were taken out: what they were is kept nowhere. */
+  readonly out?: readonly string[];
   readonly was?: Record<string, unknown>;
   readonly now?: Record<string, unknown>;
   /** null: the row is gone (only an open clock ever goes). */
@@ -86,6 +88,30 @@ export class Writer {
       now.code_hash = '(changed)';
     }
     this.changes.push({ t: table, id, was, now, d: digestOf(after) });
+  }
+
+  /** Takes values out of a row: the trail notes which columns, and the digest of what is left, never the values. */
+  async takeOut<T extends Followed>(table: T, id: string, patch: Partial<Tables[T]>): Promise<void> {
+    const name: string = table;
+    const after = await this.#tx
+      .updateTable(name)
+      .set(patch as unknown as Row)
+      .where(keyOf(table), '=', id)
+      .returningAll()
+      .executeTakeFirst();
+    if (!after) throw notFound(table, id);
+    this.changes.push({ t: table, id, out: Object.keys(patch), d: digestOf(after) });
+  }
+
+  /** Puts a row of the trail without some of its values in the place of what it noted; its hash and its place stay. */
+  async takeOutOfTrail(n: number, changes: string): Promise<void> {
+    const after = await this.#tx
+      .updateTable('trail')
+      .set({ changes })
+      .where('n', '=', n)
+      .returningAll()
+      .executeTakeFirstOrThrow();
+    this.changes.push({ t: 'trail', id: String(n), d: digestOf(after) });
   }
 
   /** Takes an open clock away. Only these and what a file brought in by mistake ever go; the trail keeps what they were. */

@@ -39,6 +39,7 @@ const SENTENCES: Readonly<Record<HeldWhat, string>> = {
   'beyond-credit-limit': '{name} is over the limit of the account: the owner may let it pass',
   'inside-credit-limit': 'the account is inside its limit: there is nothing to let pass',
   'po-before-work': '{name} wants a purchase order number before any work',
+  'must-stay': '{what} must stay: ask privacy.look again',
   'no-clock-running': 'no clock is running',
   'clock-before-last': 'the clock would end before it began ({on})',
   'hold-point': 'step {step} holds: {hold}',

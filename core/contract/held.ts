@@ -48,6 +48,8 @@ export const HELD = {
   'beyond-credit-limit': ['name'],
   'inside-credit-limit': [],
   'po-before-work': ['name'],
+  // What somebody asks about themselves.
+  'must-stay': ['what'],
   // On the bench.
   'no-clock-running': [],
   'clock-before-last': ['on'],

@@ -17,6 +17,7 @@ import { messageRoom } from './message.ts';
 import { moneyRoom } from './money.ts';
 import { ordersRoom } from './orders.ts';
 import { photoRoom } from './photo.ts';
+import { privacyRoom } from './privacy.ts';
 import { quotesRoom } from './quotes.ts';
 import { releaseRoom } from './release.ts';
 import { reminderRoom } from './reminder.ts';
@@ -45,6 +46,7 @@ export const operations = {
   ...markRoom,
   ...messageRoom,
   ...reminderRoom,
+  ...privacyRoom,
   ...releaseRoom,
   ...closeOutRoom,
   ...moneyRoom,

@@ -110,6 +110,12 @@ export const shopSettings = z.strictObject({
     })
     .nullable()
     .default(null),
+  /** Papers and their orders are kept for so many years after the one they are of. The longest that applies to the shop. */
+  retentionYears: z
+    .strictObject({ years: z.int().min(0).max(50), ...lawNote })
+    .default({ years: 10, source: '', checkedOn: null }),
+  /** Somebody who asks what is kept about them has an answer within so many days. */
+  privacyDays: z.int().min(1).max(365).default(30),
   /** So many days before a date and so far before a distance a reminder comes up. */
   remindDays: z.int().min(0).max(365).default(14),
   /** Whether a car's storage is charged for the day it is fetched. A local rule may forbid or limit the fee. */

@@ -79,6 +79,10 @@ export const todayRoom = {
           }),
         ),
         reminders: z.int(),
+        /** People who asked what is kept about them and have no answer yet. */
+        privacy: z.array(
+          z.strictObject({ id, customerId: id, customer: z.string(), answerBy: civilDate, late: z.boolean() }),
+        ),
       }),
     }),
   ),

@@ -15,7 +15,8 @@ export async function makeAll(context: Context, runId: string, plan: Plan): Prom
       revision: 1,
       made_at: now,
       ...customerColumns(fields),
-      joined_into: null,
+      answers_from: null,
+    joined_into: null,
     })),
   );
   const cars = plan.cars.map(({ id, fields }) => ({

@@ -13,7 +13,7 @@ type CustomerFields = z.output<typeof customerFields>;
 /** The columns of a customer's fields. */
 export const customerColumns = (
   fields: CustomerFields,
-): Omit<CustomerRow, 'id' | 'revision' | 'made_at' | 'joined_into'> => ({
+): Omit<CustomerRow, 'id' | 'revision' | 'made_at' | 'joined_into' | 'answers_from'> => ({
   name: fields.name,
   phone: fields.phone,
   phone2: fields.phone2,
@@ -64,6 +64,7 @@ export async function addCustomer(context: Context, fields: CustomerFields): Pro
     made_at: context.now,
     ...customerColumns(await withPayer(context, fields, null)),
     joined_into: null,
+    answers_from: null,
   });
   return id;
 }

@@ -31,6 +31,7 @@ import { paperHandlers } from './papers.ts';
 import { paymentHandlers } from './payment.ts';
 import { photoHandlers } from './photo.ts';
 import { plateAndOwnerHandlers } from './plate-and-owner.ts';
+import { privacyHandlers } from './privacy.ts';
 import { quarantineHandlers } from './quarantine.ts';
 import { quoteHandlers } from './quotes.ts';
 import { releaseHandlers } from './release.ts';
@@ -56,6 +57,7 @@ export const handlers: Handlers = {
   ...deskHandlers,
   ...customerHandlers,
   ...accountHandlers,
+  ...privacyHandlers,
   ...customerJoinHandlers,
   ...findHandlers,
   ...findingHandlers,

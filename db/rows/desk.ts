@@ -78,6 +78,21 @@ export interface ReminderTryRow {
   at: number;
 }
 
+/** Somebody asked what is kept about them. */
+export interface PrivacyRequestRow {
+  id: string;
+  revision: number;
+  customer_id: string;
+  asked_on: string;
+  answer_by: string;
+  way: 'phone' | 'message' | 'mail' | 'letter' | 'person';
+  words: string;
+  answered_at: number | null;
+  answer: 'copy' | 'corrected' | 'taken-out' | 'refused' | null;
+  answer_words: string;
+  answered_by: string | null;
+  person_id: string;
+}
 /** The owner let an account's order go on over its limit. Minor units. */
 export interface CreditPassRow {
   id: string;

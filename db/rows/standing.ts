@@ -62,6 +62,8 @@ export interface CustomerRow {
   credit_limit: number | null;
   /** null: before the invoice, as it was before schema 7. */
   po_before: 'invoice' | 'work' | null;
+  /** When they answer is drawn from then on; null: from the beginning. */
+  answers_from: number | null;
 }
 export interface CarRow {
   id: string;

@@ -97,6 +97,7 @@ async function onAccount(garage: PracticeShop): Promise<void> {
     ...{ spoken: { name: 'Harbour Fleet', role: 'customer' as const }, way: 'person' as const },
   });
   await garage.did('Odile', 'credit.letPass', { orderId: id, reason: 'Pays tomorrow' });
+  await garage.did('Desk', 'privacy.ask', { customerId: account.id, askedOn: '2026-03-10', way: 'mail' });
 }
 
 /** One black pixel. */

@@ -38,6 +38,7 @@ export const held = {
   'beyond-credit-limit': '{name} is over the limit of the account. Tell the desk: the owner may let it pass.',
   'inside-credit-limit': 'The account is inside its limit: there is nothing to let pass.',
   'po-before-work': '{name} wants a purchase order number before any work.',
+  'must-stay': 'Something that was to go must stay now ({what}). Look at the list again.',
   'no-clock-running': 'No clock is running.',
   'clock-before-last': 'The clock would end before it began.',
   'hold-point': 'Step {step} holds: {hold}.',
