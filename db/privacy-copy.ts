@@ -39,9 +39,24 @@ export async function copyOf(context: Context, entries: readonly CustomerRow[]):
     .execute();
   const orderIds = orders.length === 0 ? [''] : orders.map((row) => row.id);
   const number = new Map(orders.map((row) => [row.id, row.number]));
-  const said = await tx.selectFrom('decision').selectAll().where('work_order_id', 'in', orderIds).orderBy('at').execute();
-  const papers = await tx.selectFrom('paper').selectAll().where('customer_id', 'in', ids).orderBy('issued_at').execute();
-  const paid = await tx.selectFrom('payment').selectAll().where('work_order_id', 'in', orderIds).orderBy('at').execute();
+  const said = await tx
+    .selectFrom('decision')
+    .selectAll()
+    .where('work_order_id', 'in', orderIds)
+    .orderBy('at')
+    .execute();
+  const papers = await tx
+    .selectFrom('paper')
+    .selectAll()
+    .where('customer_id', 'in', ids)
+    .orderBy('issued_at')
+    .execute();
+  const paid = await tx
+    .selectFrom('payment')
+    .selectAll()
+    .where('work_order_id', 'in', orderIds)
+    .orderBy('at')
+    .execute();
   const tries = await tx
     .selectFrom('contact_try')
     .selectAll()
@@ -50,8 +65,17 @@ export async function copyOf(context: Context, entries: readonly CustomerRow[]):
     .execute();
   const messages = await tx.selectFrom('message').selectAll().where('customer_id', 'in', ids).orderBy('at').execute();
   const reminders = await remindersOf(context, ids);
-  const keys = await tx.selectFrom('key_out').selectAll().where('work_order_id', 'in', orderIds).orderBy('at').execute();
-  const photos = await tx.selectFrom('photo').select(['at', 'work_order_id']).where('work_order_id', 'in', orderIds).execute();
+  const keys = await tx
+    .selectFrom('key_out')
+    .selectAll()
+    .where('work_order_id', 'in', orderIds)
+    .orderBy('at')
+    .execute();
+  const photos = await tx
+    .selectFrom('photo')
+    .select(['at', 'work_order_id'])
+    .where('work_order_id', 'in', orderIds)
+    .execute();
   const asked = await tx.selectFrom('privacy_request').selectAll().where('customer_id', 'in', ids).execute();
   const sums = { 'sums are in': `the smallest coin of ${currency}` };
   return {

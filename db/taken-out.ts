@@ -18,7 +18,11 @@ export const COLUMNS: Readonly<Partial<Record<MayGo, Partial<CustomerRow>>>> = {
  * Takes values of entries out of what the trail noted when they were changed: what stood before and after in these
  * columns. Returns how many of its rows lost some.
  */
-export async function takeOutOfTrail(context: Context, ids: readonly string[], columns: readonly string[]): Promise<number> {
+export async function takeOutOfTrail(
+  context: Context,
+  ids: readonly string[],
+  columns: readonly string[],
+): Promise<number> {
   const gone = new Set(columns);
   let rows = 0;
   for (const id of ids) {

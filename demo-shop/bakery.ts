@@ -46,6 +46,10 @@ export function bakeryOnAccount(story: Story): void {
       ...{ spoken: { name: 'Marit Engel', role: 'named' }, way: 'message', reached: '555-0160' },
     });
   });
+  story.scene(story.day(1, '11:30'), async () => {
+    const words = 'Marit Engel asks what is kept about the bakery.';
+    await story.did('Piet', 'privacy.ask', { customerId, askedOn: story.yesterday, way: 'message', words });
+  });
   story.scene(story.ago(115), async () => {
     await van.job('Front struts', [labour('Remove and fit', 1600), part('Struts, pair', 1, 38_000, 24_000)]);
     await van.quote();

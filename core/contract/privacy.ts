@@ -55,7 +55,7 @@ export const privacyRoom = {
   /** Takes out what was ticked of what may go, from the rows and from what the trail noted of them. It cannot be undone. */
   'privacy.takeOut': act(
     'owner',
-    z.strictObject({ customerId: id, revision, goes: z.array(z.enum(MAY_GO)).min(1).max(MAY_GO.length)}),
+    z.strictObject({ customerId: id, revision, goes: z.array(z.enum(MAY_GO)).min(1).max(MAY_GO.length) }),
     z.strictObject({ id, revision, trailRows: z.int() }),
   ),
 };

@@ -16,7 +16,7 @@ export async function makeAll(context: Context, runId: string, plan: Plan): Prom
       made_at: now,
       ...customerColumns(fields),
       answers_from: null,
-    joined_into: null,
+      joined_into: null,
     })),
   );
   const cars = plan.cars.map(({ id, fields }) => ({

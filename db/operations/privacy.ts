@@ -66,7 +66,8 @@ async function lookAt(context: Context, rows: readonly [CustomerRow, ...Customer
   const reminded = (await remindersOf(context, ids)).filter((row) => !['', TAKEN_OUT].includes(row.words));
   const heard = (await answersOf(context, [rows[0].id])).get(rows[0].id);
   const filled = (row: CustomerRow) =>
-    [row.phone, row.phone2, row.email, row.tell_by].filter((text) => text !== '').length + (row.address === '[]' ? 0 : 1);
+    [row.phone, row.phone2, row.email, row.tell_by].filter((text) => text !== '').length +
+    (row.address === '[]' ? 0 : 1);
   const add = (of: (row: CustomerRow) => number) => rows.reduce((all, row) => all + of(row), 0);
   return takeOutOf({
     today: context.today,
@@ -89,8 +90,7 @@ async function lookAt(context: Context, rows: readonly [CustomerRow, ...Customer
 async function takeOutWords(context: Context, ids: readonly string[]): Promise<void> {
   const { messages, tries } = await wordsOf(context, ids);
   for (const { id } of messages) await context.write.takeOut('message', id, { words: TAKEN_OUT });
-  for (const { id } of tries)
-    await context.write.takeOut('contact_try', id, { words: TAKEN_OUT, reached: TAKEN_OUT });
+  for (const { id } of tries) await context.write.takeOut('contact_try', id, { words: TAKEN_OUT, reached: TAKEN_OUT });
   for (const row of await remindersOf(context, ids))
     if (!['', TAKEN_OUT].includes(row.words)) await context.write.takeOut('reminder_try', row.id, { words: TAKEN_OUT });
 }

@@ -25,6 +25,7 @@ import { own } from './en/own-rules.ts';
 import { papers } from './en/papers.ts';
 import { parts } from './en/parts.ts';
 import { plan } from './en/plan.ts';
+import { privacy } from './en/privacy.ts';
 import { quote } from './en/quote.ts';
 import { reckoning } from './en/reckoning.ts';
 import { release } from './en/release.ts';
@@ -47,6 +48,7 @@ export const en = {
   cars,
   closeOut,
   account,
+  privacy,
   contact,
   customers,
   decision,

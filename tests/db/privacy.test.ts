@@ -77,7 +77,12 @@ test('what may go is listed, goes from the rows and from the trail, and the book
   for (const text of [SECRET.note, SECRET.words, '555-0199']) expect([text, tablesWith(text)]).toEqual([text, []]);
   expect(tablesWith(SECRET.phone)).toEqual([]);
   expect((await garage.did('Desk', 'customer.get', { id: customerId })).fields).toMatchObject({
-    ...{ name: 'Per Halloran', phone: '', note: '', consents: keys.includes('reminders') ? { reminders: false } : null },
+    ...{
+      name: 'Per Halloran',
+      phone: '',
+      note: '',
+      consents: keys.includes('reminders') ? { reminders: false } : null,
+    },
   });
   expect(tablesWith('Per Halloran')).toContain('paper');
   expect((await garage.did('Desk', 'customer.answers', { id: customerId })).tries).toEqual([]);

@@ -20,6 +20,7 @@ import { Consents, Note, Reach, Terms } from './CustomerFields.tsx';
 import { Doubles } from './Doubles.tsx';
 import { MayYes } from './MayYes.tsx';
 import { Owed } from './Owed.tsx';
+import { Privacy } from './Privacy.tsx';
 import './list.css';
 import './customer.css';
 
@@ -98,6 +99,11 @@ export function CustomerPage({ id }: { readonly id: string }) {
           <Part head={t('customers.agreed')}>
             <Consents customer={data} />
           </Part>
+          {desk ? (
+            <Part head={t('privacy.title')}>
+              <Privacy id={id} />
+            </Part>
+          ) : null}
           <Part head={t('customers.orders')}>
             <Orders orders={orders} />
           </Part>

@@ -1,4 +1,5 @@
 import { t } from '../../words/t.ts';
+import { Keeping } from './Keeping.tsx';
 import { readWhole } from './read-whole.ts';
 import { Storage } from './Storage.tsx';
 import { Setting } from './setting.tsx';
@@ -56,6 +57,7 @@ export function Reminding() {
       </section>
       <Warranty />
       <Storage />
+      <Keeping />
       <Wording />
     </>
   );

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { hrefOf } from '../../frame/router.ts';
+import { WordMark } from '../../parts/WordMark.tsx';
 import { useWriting } from '../../state/shop.ts';
 import { amountText, spanText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
@@ -41,6 +42,18 @@ export function AlsoWaits({ today, now }: { readonly today: Today; readonly now:
             about: '',
           },
         ]),
+    ...waiting.privacy.map((request) => ({
+      key: request.id,
+      since: '',
+      href: hrefOf('customers', request.customerId),
+      words: (
+        <>
+          {t('privacy.today', { name: request.customer, by: civilText(request.answerBy, writing) })}{' '}
+          {request.late ? <WordMark kind="stop">{t('privacy.late')}</WordMark> : null}
+        </>
+      ),
+      about: '',
+    })),
     ...waiting.lab.map((sample) => ({
       key: sample.sampleId,
       since: civilText(sample.sentOn, writing),

@@ -3,7 +3,9 @@ import { copyText } from '../../../core/customer/copy-text.ts';
 
 test('every value that is there stands in the text, a part without rows says so', () => {
   const text = copyText('Per Halloran', {
-    'the entry': [{ name: 'Per Halloran', phone: '555-0177', 'other phone': '', 'bears no tax': null, reminders: false }],
+    'the entry': [
+      { name: 'Per Halloran', phone: '555-0177', 'other phone': '', 'bears no tax': null, reminders: false },
+    ],
     messages: [],
   });
   expect(text).toBe(
