@@ -6,8 +6,8 @@ import { balance } from './5-balance.ts';
 import { orders } from './6-orders.ts';
 import { CREDIT_APPEND_ONLY, credit } from './7-credit.ts';
 import { STATEMENT_APPEND_ONLY, statement } from './8-statement.ts';
-import { privacy } from './10-privacy.ts';
 import { storage } from './9-storage.ts';
+import { privacy } from './10-privacy.ts';
 
 /** In order; each runs in one transaction with its own record. */
 export const migrations = [first, bench, desk, find, balance, orders, credit, statement, storage, privacy] as const;

@@ -99,14 +99,14 @@ export function CustomerPage({ id }: { readonly id: string }) {
           <Part head={t('customers.agreed')}>
             <Consents customer={data} />
           </Part>
+          <Part head={t('customers.orders')}>
+            <Orders orders={orders} />
+          </Part>
           {desk ? (
             <Part head={t('privacy.title')}>
               <Privacy id={id} />
             </Part>
           ) : null}
-          <Part head={t('customers.orders')}>
-            <Orders orders={orders} />
-          </Part>
         </div>
       </div>
     </Page>
