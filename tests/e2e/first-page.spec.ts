@@ -50,7 +50,7 @@ test('the demo garage is stopped, made after all, opened, and says who may enter
     await expectAxeClean(page, 'the demo’s codes');
     await enterAs(page, PEOPLE[1].name, PEOPLE[1].code);
     await expect(page.getByText(t('frame.practice'))).toBeVisible();
-    await expect(page.getByRole('main')).toContainText('KTB 4471');
+    await expect(page.getByRole('main')).toContainText('FJL 306');
     expect(existsSync(join(folder, 'demo', 'shop.sqlite'))).toBe(true);
   });
 });

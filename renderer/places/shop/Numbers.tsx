@@ -40,6 +40,7 @@ export function Numbers() {
           show={({ zone }) => zone}
           read={(zone) => (zone.trim() === '' ? null : { zone })}
           wrong={t('start.zoneWrong')}
+          note={t('own.zoneNote')}
         />
         <SettingChoice
           label={t('shop.language')}
@@ -78,6 +79,7 @@ export function Numbers() {
             { value: 'mi', words: t('start.miles') },
           ]}
           change={(distance) => ({ distance })}
+          note={t('own.distanceNote')}
         />
         <SettingChoice
           label={t('start.torque')}
@@ -87,6 +89,7 @@ export function Numbers() {
             { value: 'lbf·ft', words: 'lbf·ft' },
           ]}
           change={(torque) => ({ torque })}
+          note={t('own.torqueNote')}
         />
         <SettingChoice
           label={t('own.volume')}

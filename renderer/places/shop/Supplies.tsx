@@ -23,6 +23,7 @@ export function Supplies() {
           { value: 'percent', words: t('shop.share') },
         ]}
         change={(mode, now) => ({ supplies: mode === 'itemise' ? { mode } : shareOf(now) })}
+        note={t('own.suppliesNote')}
       />
       {settings.supplies.mode === 'itemise' ? null : (
         <>
@@ -34,6 +35,7 @@ export function Supplies() {
               return bp === null ? null : { supplies: { ...shareOf(now), bp } };
             }}
             wrong={t('start.overWrong')}
+            note={t('own.suppliesShareNote')}
           />
           {(['floor', 'cap'] as const).map((edge) => (
             <Setting
@@ -47,6 +49,7 @@ export function Supplies() {
                 return { supplies: { ...shareOf(now), [edge]: sum } };
               }}
               wrong={t('start.overSumWrong')}
+              note={t(`own.supplies-${edge}-note`)}
             />
           ))}
           <Setting
@@ -54,6 +57,7 @@ export function Supplies() {
             show={(now) => shareOf(now).sentence}
             read={(sentence, now) => ({ supplies: { ...shareOf(now), sentence } })}
             wrong={t('shop.wordsWrong')}
+            note={t('own.suppliesSentenceNote')}
           />
         </>
       )}

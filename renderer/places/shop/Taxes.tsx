@@ -100,8 +100,9 @@ function TaxPart({ tax }: { readonly tax: Tax }) {
           return ratePpm === null ? null : withTax(settings, id, { ratePpm });
         }}
         wrong={t('start.taxRateWrong')}
+        note={t('own.taxRateNote')}
       />
-      <SettingRow label={t('start.taxKinds')}>
+      <SettingRow label={t('start.taxKinds')} note={t('own.taxKindsNote')}>
         <Choices
           label={t('start.taxKinds')}
           quiet
@@ -116,11 +117,13 @@ function TaxPart({ tax }: { readonly tax: Tax }) {
         show={(settings) => mine(settings)?.source ?? ''}
         read={(source, settings) => withTax(settings, id, { source })}
         wrong={t('shop.wordsWrong')}
+        note={t('own.sourceNote')}
       />
       <SettingDay
         label={t('start.checkedOn')}
         show={(settings) => mine(settings)?.checkedOn ?? ''}
         read={(text, settings) => withTax(settings, id, { checkedOn: text === '' ? null : text })}
+        note={t('own.checkedOnNote')}
       />
       {page.mayChange ? (
         <p>
@@ -182,6 +185,7 @@ function Reckoning() {
           { value: 'line', words: t('shop.perLine') },
         ]}
         change={(taxRounding) => ({ taxRounding })}
+        note={t('own.taxRoundingNote')}
       />
       <Setting
         label={t('shop.cashStep')}

@@ -70,6 +70,20 @@ export const own = {
   alarmTenths: 'Alarm past',
   alarmTenthsNote: 'The same, further out. Exactly at a limit is inside it.',
   deviationWrong: 'From 0.1 to 10, with one decimal; the alarm further out than the alert.',
+  // tax and supplies
+  taxRateNote:
+    'What it takes of the lines it falls on. No rate is shipped; a changed one counts for papers issued from then on.',
+  taxKindsNote: 'Lines of a kind that is not ticked bear nothing of it, as labour in some places.',
+  taxRoundingNote:
+    'Line by line can differ from once a paper by a few of the smallest coin: a local rule may name one.',
+  suppliesNote: 'Rags, cleaner, grease: each typed as its own line, or one sum on every order with charged labour.',
+  suppliesShareNote: 'Of the charged labour of an order, before tax; never on labour that is given.',
+  'supplies-floor-note': 'Where the share comes to less, this is taken. Empty: the share alone.',
+  'supplies-cap-note': 'Where the share comes to more, this is taken. A local rule may set it.',
+  suppliesSentenceNote: 'Printed under quotes and invoices where supplies are charged.',
+  zoneNote: 'Clocks, days and due dates are told in this zone.',
+  distanceNote: 'What a new car’s clock counts in; each car may have its own.',
+  torqueNote: 'What the bench shows first; the other stands beside it.',
   // dates, volumes, numbers
   dateForm: 'Dates',
   dateFormNote: 'On papers and in the window. The fields where a day is picked show it as this machine does.',
