@@ -94,6 +94,8 @@ export function isDue(
  */
 export async function dueReminders(context: Context, until: string): Promise<ReminderRow[]> {
   const { remindDays, zone } = settingsOf(context);
+  const first = addDays(until, -Math.max(...Object.values(OVER_DAYS)));
+  const last = addDays(until, remindDays);
   const rows = await context.tx
     .selectFrom('reminder')
     .innerJoin('car_owner', (on) =>
@@ -103,8 +105,8 @@ export async function dueReminders(context: Context, until: string): Promise<Rem
     .selectAll('reminder')
     .select(['car_owner.from_day', 'customer.consents'])
     .where('reminder.closed_at', 'is', null)
-    .where('reminder.look_on', '<=', addDays(until, remindDays))
-    .where('reminder.look_on', '>=', addDays(until, -Math.max(...Object.values(OVER_DAYS))))
+    .where('reminder.look_on', '<=', last)
+    .where('reminder.look_on', '>=', first)
     .orderBy('reminder.look_on')
     .orderBy('reminder.id')
     .execute();
@@ -113,6 +115,8 @@ export async function dueReminders(context: Context, until: string): Promise<Rem
     .innerJoin('reminder', 'reminder.id', 'reminder_try.reminder_id')
     .select(['reminder_try.reminder_id', 'reminder_try.outcome', 'reminder_try.ask_on', 'reminder_try.at'])
     .where('reminder.closed_at', 'is', null)
+    .where('reminder.look_on', '<=', last)
+    .where('reminder.look_on', '>=', first)
     .orderBy('reminder_try.at')
     .orderBy('reminder_try.id')
     .execute();

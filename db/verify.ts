@@ -249,12 +249,14 @@ async function orderBalances(tx: Tx, fault: Say): Promise<number> {
   }
   for (const payment of await tx.selectFrom('payment').select(['work_order_id', 'amount']).execute())
     add(payment.work_order_id, -payment.amount);
-  for (const { id } of await tx.selectFrom('work_order').select('id').execute()) {
+  for (const { id, handed_over_at } of await tx.selectFrom('work_order').select(['id', 'handed_over_at']).execute()) {
     const row = kept.get(id);
     kept.delete(id);
     if (!row) fault('row-missing', 'order_balance', id, 'no balance is kept of this order');
     else if (row.owed !== (owed.get(id) ?? 0) || (row.invoiced === 1) !== invoiced.has(id))
       fault('balance-off', 'order_balance', id, `kept as ${row.owed}, adds up to ${owed.get(id) ?? 0}`);
+    else if (row.gone_at !== handed_over_at)
+      fault('balance-off', 'order_balance', id, `kept as gone at ${row.gone_at}, the order says ${handed_over_at}`);
   }
   for (const id of kept.keys()) fault('row-unknown', 'order_balance', id, 'of no order');
   return owed.size;

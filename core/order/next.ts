@@ -48,6 +48,25 @@ export interface NextMove {
 
 const SOON_MS = 90 * 60_000;
 
+/** Whose move it is once the invoice is out: nothing else that is recorded matters any more. */
+export function afterInvoice({
+  invoicedAt,
+  handedOverAt,
+  balance,
+}: {
+  readonly invoicedAt: number;
+  readonly handedOverAt: number | null;
+  readonly balance: number;
+}): NextMove {
+  const move = (whose: Whose, what: string, since: number, figures: NextMove['with'] = {}): NextMove => ({
+    ...{ whose, what, with: figures, since },
+    promise: 'none',
+  });
+  if (balance > 0) return move('customer', handedOverAt === null ? 'pay-and-collect' : 'pay', invoicedAt, { balance });
+  if (balance < 0) return move('ours', 'give-back', invoicedAt, { balance: -balance });
+  return handedOverAt === null ? move('customer', 'collect', invoicedAt) : move('nobody', 'settled', handedOverAt);
+}
+
 /**
  * Whose move it is and the next thing to do, from what is recorded alone: nobody sets a status. The first rule that holds
  * answers. `now` in epoch milliseconds.
@@ -62,16 +81,7 @@ export function nextMove(facts: MoveFacts, now: number): NextMove {
     promise,
   });
 
-  if (facts.invoicedAt !== null) {
-    if (facts.balance > 0)
-      return move('customer', facts.handedOverAt === null ? 'pay-and-collect' : 'pay', facts.invoicedAt, {
-        balance: facts.balance,
-      });
-    if (facts.balance < 0) return move('ours', 'give-back', facts.invoicedAt, { balance: -facts.balance });
-    return facts.handedOverAt === null
-      ? move('customer', 'collect', facts.invoicedAt)
-      : move('nobody', 'settled', facts.handedOverAt);
-  }
+  if (facts.invoicedAt !== null) return { ...afterInvoice({ ...facts, invoicedAt: facts.invoicedAt }), promise };
   if (facts.forgottenClocks > 0)
     return move('ours', 'put-clock-right', facts.clockedAt ?? facts.openedAt, { clocks: facts.forgottenClocks });
   if (facts.cancelledAt !== null) {

@@ -1,43 +1,28 @@
 import { reorder } from '../../core/stock/reorder.ts';
 import type { Context, Handlers } from '../context.ts';
 import { foldPlate, foldText } from '../fold.ts';
+import { eachOf } from '../order/load-rows.ts';
+import * as questions from './stock-questions.ts';
 
 /** Lines of orders on which work goes on that draw on a part of stock and that nobody said no to. */
 async function wantedLines(context: Context) {
-  const lines = await context.tx
-    .selectFrom('line')
-    .innerJoin('job', 'job.id', 'line.job_id')
-    .innerJoin('work_order', 'work_order.id', 'job.work_order_id')
-    .select(['line.id', 'line.part_id', 'line.quantity', 'line.job_id', 'job.offered'])
-    .where('line.part_id', 'is not', null)
-    .where('line.taken_out', '=', 0)
-    .where('job.taken_out', '=', 0)
-    .where('work_order.handed_over_at', 'is', null)
-    .where('work_order.cancelled_at', 'is', null)
-    .where((on) =>
-      on.not(
-        on.exists(
-          on
-            .selectFrom('paper')
-            .select('paper.id')
-            .whereRef('paper.work_order_id', '=', 'work_order.id')
-            .where('paper.kind', '=', 'invoice'),
-        ),
-      ),
+  const orders = await questions.ordersInWork(context.tx, {});
+  const jobs = await eachOf(
+    orders.map(({ id }) => id),
+    (ids) => questions.jobsOf(context.tx, { ids }),
+  );
+  const offered = new Map(jobs.map((job) => [job.id, job.offered]));
+  const lines = (
+    await eachOf(
+      jobs.map(({ id }) => id),
+      (ids) => questions.stockLinesOf(context.tx, { ids }),
     )
-    .execute();
+  ).map((line) => ({ ...line, offered: offered.get(line.job_id) ?? 0 }));
   const jobIds = [...new Set(lines.map((line) => line.job_id))];
   const answers = new Map<string, string>();
-  if (jobIds.length > 0) {
-    const said = await context.tx
-      .selectFrom('decision_job')
-      .innerJoin('decision', 'decision.id', 'decision_job.decision_id')
-      .select(['decision_job.job_id', 'decision_job.answer'])
-      .where('decision_job.job_id', 'in', jobIds)
-      .orderBy('decision.number')
-      .execute();
-    for (const { job_id, answer } of said) answers.set(job_id, answer);
-  }
+  // In the order of the yes and the no, each order's being together in one stretch.
+  for (const { job_id, answer } of await eachOf(jobIds, (ids) => questions.answersOf(context.tx, { ids })))
+    answers.set(job_id, answer);
   return lines.filter((line) => {
     const answer = answers.get(line.job_id);
     return answer === 'yes' || (answer === undefined && line.offered === 0);
@@ -48,20 +33,9 @@ async function wantedLines(context: Context) {
 async function spokenFor(context: Context): Promise<Map<string, number>> {
   const lines = await wantedLines(context);
   const drawn = new Map<string, number>();
-  if (lines.length > 0) {
-    const moves = await context.tx
-      .selectFrom('part_move')
-      .select(['line_id', 'quantity'])
-      .where(
-        'line_id',
-        'in',
-        lines.map((line) => line.id),
-      )
-      .where('what', 'in', ['issued', 'put-back'])
-      .execute();
-    for (const { line_id, quantity } of moves)
-      if (line_id !== null) drawn.set(line_id, (drawn.get(line_id) ?? 0) - quantity);
-  }
+  const jobIds = [...new Set(lines.map((line) => line.job_id))];
+  for (const { line_id, quantity } of await eachOf(jobIds, (ids) => questions.drawnOn(context.tx, { ids })))
+    if (line_id !== null) drawn.set(line_id, (drawn.get(line_id) ?? 0) - quantity);
   const byPart = new Map<string, number>();
   for (const { id, part_id, quantity } of lines) {
     if (part_id === null) continue;
@@ -70,39 +44,30 @@ async function spokenFor(context: Context): Promise<Map<string, number>> {
   return byPart;
 }
 
-/** What was ordered for lines and has not come. */
-const awaitedRows = (context: Context) =>
-  context.tx
-    .selectFrom('awaited')
-    .innerJoin('line', 'line.id', 'awaited.line_id')
-    .innerJoin('job', 'job.id', 'line.job_id')
-    .innerJoin('work_order', 'work_order.id', 'job.work_order_id')
-    .select(['awaited.id', 'awaited.kind', 'awaited.supplier', 'awaited.reference', 'awaited.due_on'])
-    .select(['line.words', 'line.quantity', 'line.unit', 'line.part_id', 'work_order.id as orderId'])
-    .select('work_order.number')
-    .where('awaited.arrived_at', 'is', null)
-    .where('line.taken_out', '=', 0)
-    .where('work_order.handed_over_at', 'is', null)
-    .where('work_order.cancelled_at', 'is', null)
-    .orderBy('awaited.due_on')
-    .orderBy('awaited.id')
-    .execute();
+/** So many parts as are shown, by their places, and how many there are; a text is looked for in their numbers and words. */
+async function partsOf(context: Context, text: string, most: number) {
+  if (text === '') {
+    const [count] = await questions.partCount(context.tx, {});
+    return { count: Number(count?.n ?? 0), parts: await questions.partsByBin(context.tx, { most }) };
+  }
+  const words = foldText(text);
+  const number = foldPlate(text);
+  const all = await questions.partsByBin(context.tx, { most: Number.MAX_SAFE_INTEGER });
+  const found = all.filter((row) => foldText(row.words).includes(words) || row.find_number.includes(number));
+  return { count: found.length, parts: found.slice(0, most) };
+}
 
 export const stockListHandlers: Handlers = {
   'stock.get': async ({ text, most }, context) => {
-    const parts = await context.tx.selectFrom('part').selectAll().orderBy('bin').orderBy('number').execute();
-    const wanted = foldText(text);
-    const found = parts.filter(
-      (row) => wanted === '' || foldText(row.words).includes(wanted) || row.find_number.includes(foldPlate(text)),
-    );
+    const { count, parts } = await partsOf(context, text, most);
     const spoken = await spokenFor(context);
-    const awaited = await awaitedRows(context);
+    const awaited = await questions.onTheWay(context.tx, {});
     const coming = new Map<string, number>();
     for (const { part_id, quantity } of awaited)
       if (part_id !== null) coming.set(part_id, (coming.get(part_id) ?? 0) + quantity);
     return {
-      count: found.length,
-      rows: found.slice(0, most).map((row) => {
+      count,
+      rows: parts.map((row) => {
         const level = {
           onHand: row.on_hand,
           reserved: spoken.get(row.id) ?? 0,

@@ -1,6 +1,8 @@
 import type { OutputOf } from '../../core/contract/index.ts';
+import { afterInvoice } from '../../core/order/next.ts';
 import type { Context, Handlers } from '../context.ts';
-import { nextOf } from '../order/facts.ts';
+import { moveSeen, nextOf } from '../order/facts.ts';
+import * as questions from '../order/in-view.ts';
 import { loadOrders } from '../order/load.ts';
 import { reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
@@ -10,21 +12,6 @@ import { expectedOf, leftRunning, waitingOf } from '../waiting.ts';
 const GONE_DAYS = 400;
 const DAY = 86_400_000;
 
-/** Orders whose car is gone and that are not settled: worked and not invoiced, or with a sum open either way. */
-async function unsettled(context: Context): Promise<{ id: string }[]> {
-  return (
-    context.tx
-      .selectFrom('order_balance')
-      .innerJoin('work_order', 'work_order.id', 'order_balance.work_order_id')
-      .select('work_order.id')
-      // Literals, so that the indexes that hold only these rows are seen to fit.
-      .where((on) => on.or([on('invoiced', '=', on.lit(0)), on('owed', '<>', on.lit(0))]))
-      .where('handed_over_at', '>', context.now - GONE_DAYS * DAY)
-      .orderBy('handed_over_at')
-      .execute()
-  );
-}
-
 const RANK = { late: 0, soon: 1, fine: 2, none: 3 } as const;
 
 type Row = OutputOf<'today.get'>['rows'][number];
@@ -33,21 +20,51 @@ type Row = OutputOf<'today.get'>['rows'][number];
 const rank = ({ next, expected }: Row) =>
   expected?.late ? Math.min(RANK.soon, RANK[next.promise]) : RANK[next.promise];
 
+type Running = Awaited<ReturnType<typeof questions.runningClocks>>;
+
+/** Orders that are read whole, since what is recorded says whose move it is. */
+async function wholeIds({ tx, now }: Context): Promise<string[]> {
+  const since = now - GONE_DAYS * DAY;
+  const found = [
+    ...(await questions.ordersHere(tx, {})),
+    ...(await questions.calledOffSince(tx, { since })),
+    ...(await questions.calledOffOwing(tx, {})),
+    ...(await questions.goneUninvoiced(tx, { since })),
+  ];
+  return [...new Set(found.map(({ id }) => id))];
+}
+
+/** Gone, invoiced and not settled: what is kept of their balance says whose move it is. */
+async function unsettledRows(context: Context, running: Running): Promise<Row[]> {
+  const { tx, now, seesPrices } = context;
+  const orders = await questions.goneUnsettled(tx, { since: now - GONE_DAYS * DAY });
+  if (orders.length === 0) return [];
+  const titles = Map.groupBy(await questions.unsettledTitles(tx, {}), (row) => row.work_order_id);
+  const papers = await questions.unsettledPapers(tx, {});
+  const invoices = papers.filter(({ kind }) => kind === 'invoice');
+  const invoiced = new Map(invoices.map((row) => [row.work_order_id, row.issued_at]));
+  return orders.map((row) => {
+    const invoicedAt = invoiced.get(row.id) ?? 0;
+    const next = afterInvoice({ invoicedAt, handedOverAt: row.handed_over_at, balance: row.owed });
+    return {
+      ...{ orderId: row.id, number: row.number, plate: row.plate, car: row.words, customer: row.name },
+      ...{ complaint: row.complaint, promiseAt: row.promise_at, promiseWords: row.promise_words },
+      titles: (titles.get(row.id) ?? []).map(({ title }) => title),
+      next: moveSeen(next, seesPrices),
+      expected: null,
+      clocks: running
+        .filter((clock) => clock.order_id === row.id)
+        .map(({ name, on_at }) => ({ person: name, on: on_at })),
+    };
+  });
+}
+
 export const todayHandlers: Handlers = {
   'today.get': async (_input, context) => {
     const settings = settingsOf(context);
-    const ids = await context.tx
-      .selectFrom('work_order')
-      .select('id')
-      .where('handed_over_at', 'is', null)
-      .orderBy('opened_at')
-      .execute();
-    const gone = await unsettled(context);
-    const rows: Row[] = [];
-    for (const loaded of await loadOrders(
-      context,
-      [...ids, ...gone].map(({ id }) => id),
-    )) {
+    const running = await questions.runningClocks(context.tx, {});
+    const rows = await unsettledRows(context, running);
+    for (const loaded of await loadOrders(context, await wholeIds(context))) {
       const reckoned = reckonOrder(loaded, settings);
       const next = nextOf(loaded, reckoned, context);
       if (next.whose === 'nobody') continue;
@@ -75,21 +92,6 @@ export const todayHandlers: Handlers = {
         (a.promiseAt ?? Number.MAX_SAFE_INTEGER) - (b.promiseAt ?? Number.MAX_SAFE_INTEGER) ||
         a.number - b.number,
     );
-    const running = await context.tx
-      .selectFrom('clock_open')
-      .innerJoin('person', 'person.id', 'clock_open.person_id')
-      .leftJoin('job', 'job.id', 'clock_open.job_id')
-      .leftJoin('work_order', 'work_order.id', 'job.work_order_id')
-      .select([
-        'clock_open.person_id',
-        'person.name',
-        'clock_open.job_id',
-        'clock_open.kind',
-        'clock_open.on_at',
-        'work_order.id as order_id',
-        'work_order.number',
-      ])
-      .execute();
     return {
       now: context.now,
       rows,

@@ -158,6 +158,11 @@ export function nextOf(
     },
     now,
   );
+  return moveSeen(next, seesPrices);
+}
+
+/** The next move, without the sum that is owed for whoever may not see prices. */
+export function moveSeen(next: NextMove, seesPrices: boolean): NextMove {
   if (seesPrices) return next;
   const { balance: _, ...figures } = next.with;
   return { ...next, with: figures };

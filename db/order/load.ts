@@ -2,25 +2,8 @@ import type { Context } from '../context.ts';
 import { notFound } from '../refusal.ts';
 import type { KeptSheet } from './issue.ts';
 import { carsWithReadings, peopleOfOrders } from './load-people.ts';
+import * as questions from './load-questions.ts';
 import { byOrder, eachOf, padded } from './load-rows.ts';
-
-const PAPER = [
-  'id',
-  'work_order_id',
-  'kind',
-  'number',
-  'version',
-  'issued_at',
-  'issued_on',
-  'person_id',
-  'customer_id',
-  'net',
-  'tax',
-  'gross',
-  'due_on',
-  'valid_until',
-  'corrects',
-] as const;
 
 /** Every row that an order is made of, read once; what its papers say word for word aside. Throws not-found. */
 export async function loadOrder(context: Context, id: string) {
@@ -43,145 +26,47 @@ export async function loadOrders(context: Context, ids: readonly string[]) {
 /** A stretch of orders; ids that are '' are padding and find nothing. */
 async function loadSome(context: Context, ids: readonly string[]) {
   const { tx } = context;
-  const orders = await tx.selectFrom('work_order').selectAll().where('id', 'in', ids).execute();
+  const orders = await questions.orders(tx, { ids });
   if (orders.length === 0) return [];
-  const jobs = await tx.selectFrom('job').selectAll().where('work_order_id', 'in', ids).orderBy('place').execute();
+  const jobs = await questions.jobs(tx, { ids });
   const orderOf = new Map(jobs.map((job) => [job.id, job.work_order_id]));
   const jobIds = jobs.map((job) => job.id);
 
-  const lines = await eachOf(jobIds, (some) =>
-    tx.selectFrom('line').selectAll().where('job_id', 'in', some).where('taken_out', '=', 0).orderBy('place').execute(),
-  );
-  const entries = await eachOf(jobIds, (some) =>
-    tx.selectFrom('clock_entry').selectAll().where('job_id', 'in', some).orderBy('on_at').execute(),
-  );
-  const running = await tx.selectFrom('clock_open').selectAll().where('job_id', 'is not', null).execute();
-  const steps = await eachOf(jobIds, (some) =>
-    tx.selectFrom('step_done').selectAll().where('job_id', 'in', some).orderBy('recorded_at').orderBy('id').execute(),
-  );
-  const touched = await eachOf(jobIds, (some) =>
-    tx
-      .selectFrom('torque_entry')
-      .selectAll()
-      .where('job_id', 'in', some)
-      .orderBy('recorded_at')
-      .orderBy('id')
-      .execute(),
-  );
+  const lines = await eachOf(jobIds, (ids) => questions.lines(tx, { ids }));
+  const entries = await eachOf(jobIds, (ids) => questions.clockEntries(tx, { ids }));
+  const running = await questions.clocksRunning(tx, {});
+  const steps = await eachOf(jobIds, (ids) => questions.stepsDone(tx, { ids }));
+  const touched = await eachOf(jobIds, (ids) => questions.torqueEntries(tx, { ids }));
   const wrenches = new Map(
     touched.length === 0 && steps.every((row) => row.wrench_id === null)
       ? []
-      : (await tx.selectFrom('wrench').select(['id', 'name']).execute()).map((row) => [row.id, row.name]),
+      : (await questions.wrenches(tx, {})).map((row) => [row.id, row.name]),
   );
-  const moves = await eachOf(jobIds, (some) =>
-    tx
-      .selectFrom('part_move')
-      .innerJoin('part', 'part.id', 'part_move.part_id')
-      .selectAll('part_move')
-      .select('part.words')
-      .where('job_id', 'in', some)
-      .orderBy('part_move.at')
-      .execute(),
-  );
-  const awaited = await eachOf(jobIds, (some) =>
-    tx
-      .selectFrom('awaited')
-      .innerJoin('line', 'line.id', 'awaited.line_id')
-      .selectAll('awaited')
-      .select(['line.words', 'line.job_id'])
-      .where('line.job_id', 'in', some)
-      .execute(),
-  );
+  const moves = await eachOf(jobIds, (ids) => questions.partMoves(tx, { ids }));
+  const awaited = await eachOf(jobIds, (ids) => questions.awaited(tx, { ids }));
 
-  const decisions = await tx
-    .selectFrom('decision')
-    .selectAll()
-    .where('work_order_id', 'in', ids)
-    .orderBy('number')
-    .execute();
-  const decided = await tx
-    .selectFrom('decision_job')
-    .innerJoin('decision', 'decision.id', 'decision_job.decision_id')
-    .selectAll('decision_job')
-    .select('decision.work_order_id')
-    .where('decision.work_order_id', 'in', ids)
-    .orderBy('decision.number')
-    .execute();
-  const quarantines = await tx
-    .selectFrom('quarantine')
-    .selectAll()
-    .where('work_order_id', 'in', ids)
-    .orderBy('at')
-    .orderBy('id')
-    .execute();
-  const checks = await tx
-    .selectFrom('check_done')
-    .select(['check_list_id', 'person_id', 'at', 'work_order_id'])
-    .where('work_order_id', 'in', ids)
-    .orderBy('at')
-    .orderBy('id')
-    .execute();
+  const decisions = await questions.decisions(tx, { ids });
+  const decided = await questions.decidedJobs(tx, { ids });
+  const quarantines = await questions.quarantines(tx, { ids });
+  const checks = await questions.checksDone(tx, { ids });
   const versionIds = jobs.flatMap((job) => (job.book_job_version_id === null ? [] : [job.book_job_version_id]));
-  const versions = await eachOf([...new Set(versionIds)], (some) =>
-    tx.selectFrom('book_job_version').selectAll().where('id', 'in', some).execute(),
-  );
-  const findings = await tx.selectFrom('finding').selectAll().where('work_order_id', 'in', ids).orderBy('at').execute();
-  const discounts = await tx
-    .selectFrom('sheet_discount')
-    .selectAll()
-    .where('work_order_id', 'in', ids)
-    .where('taken_out', '=', 0)
-    .orderBy('id')
-    .execute();
-  const tries = await tx
-    .selectFrom('contact_try')
-    .selectAll()
-    .where('work_order_id', 'in', ids)
-    .orderBy('at')
-    .execute();
-  const told = await tx
-    .selectFrom('message')
-    .select(['work_order_id', 'at'])
-    .where('work_order_id', 'in', ids)
-    .where('about', '=', 'found')
-    .where('direction', '=', 'out')
-    .orderBy('at')
-    .execute();
-  const payments = await tx
-    .selectFrom('payment')
-    .selectAll()
-    .where('work_order_id', 'in', ids)
-    .orderBy('at')
-    .orderBy('id')
-    .execute();
-  const papers = await tx
-    .selectFrom('paper')
-    .select(PAPER)
-    .where('work_order_id', 'in', ids)
-    .orderBy('issued_at')
-    .orderBy('id')
-    .execute();
-  const invoices = await tx
-    .selectFrom('paper')
-    .select(['work_order_id', 'sheet'])
-    .where('work_order_id', 'in', ids)
-    .where('kind', '=', 'invoice')
-    .execute();
+  const versions = await eachOf([...new Set(versionIds)], (ids) => questions.bookVersions(tx, { ids }));
+  const findings = await questions.findings(tx, { ids });
+  const discounts = await questions.discounts(tx, { ids });
+  const tries = await questions.contactTries(tx, { ids });
+  const told = await questions.toldOfFindings(tx, { ids });
+  const payments = await questions.payments(tx, { ids });
+  const papers = await questions.papers(tx, { ids });
+  // By their ids: asked for by kind, the database would go through every invoice there is.
+  const invoiceIds = papers.flatMap((paper) => (paper.kind === 'invoice' ? [paper.id] : []));
+  const invoices = await eachOf(invoiceIds, (ids) => questions.sheets(tx, { ids }));
   const sheets = new Map(invoices.map((row) => [row.work_order_id, JSON.parse(row.sheet) as KeptSheet]));
   const sent = await eachOf(
     papers.map((paper) => paper.id),
-    (some) => tx.selectFrom('paper_sent').selectAll().where('paper_id', 'in', some).execute(),
+    (ids) => questions.papersSent(tx, { ids }),
   );
-  const bookings = await tx
-    .selectFrom('booking')
-    .innerJoin('bay', 'bay.id', 'booking.bay_id')
-    .select(['bay.name as bay', 'day', 'from_time', 'hours', 'person_id', 'no_show_at', 'work_order_id'])
-    .where('work_order_id', 'in', ids)
-    .orderBy('booking.day', 'desc')
-    .execute();
-  const people = new Map(
-    (await tx.selectFrom('person').select(['id', 'name', 'pay_rate']).execute()).map((person) => [person.id, person]),
-  );
+  const bookings = await questions.bookings(tx, { ids });
+  const people = new Map((await questions.people(tx, {})).map((person) => [person.id, person]));
   const customers = await peopleOfOrders(context, orders);
   const cars = await carsWithReadings(context, orders);
 

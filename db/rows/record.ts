@@ -127,4 +127,6 @@ export interface OrderBalanceRow {
   work_order_id: string;
   owed: number;
   invoiced: Bit;
+  /** When its car was handed over, as the order says. */
+  gone_at: number | null;
 }

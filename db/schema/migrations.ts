@@ -8,9 +8,22 @@ import { CREDIT_APPEND_ONLY, credit } from './7-credit.ts';
 import { STATEMENT_APPEND_ONLY, statement } from './8-statement.ts';
 import { storage } from './9-storage.ts';
 import { privacy } from './10-privacy.ts';
+import { today } from './11-today.ts';
 
 /** In order; each runs in one transaction with its own record. */
-export const migrations = [first, bench, desk, find, balance, orders, credit, statement, storage, privacy] as const;
+export const migrations = [
+  first,
+  bench,
+  desk,
+  find,
+  balance,
+  orders,
+  credit,
+  statement,
+  storage,
+  privacy,
+  today,
+] as const;
 
 /** Tables whose rows never change and never go. */
 export const APPEND_ONLY = [

@@ -2,6 +2,8 @@ import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import type { OutputOf } from '../../core/contract/index.ts';
+import { shopSettings } from '../../core/contract/shop.ts';
+import { rulesOf } from '../../core/money/shop-rules.ts';
 import { openShop } from '../../db/shop.ts';
 import { SETTINGS } from '../db/practice-shop.ts';
 
@@ -29,6 +31,22 @@ const VISITS = 60;
 function id(kind: string, n: number): string {
   const hex = createHash('sha256').update(`${kind} ${n}`).digest('hex');
   return `01900000-${hex.slice(0, 4)}-7${hex.slice(4, 7)}-8${hex.slice(7, 10)}-${hex.slice(10, 22)}`;
+}
+
+const RULES = rulesOf(shopSettings.parse(SETTINGS), false);
+
+/** What an invoice keeps of what it was reckoned from. */
+function sheetOf(order: number, jobs: number): string {
+  const lines = (j: number) =>
+    Array.from({ length: 4 }, (_, l) => ({
+      ...{ id: id('line', (order * 2 + j) * 4 + l), kind: l === 0 ? 'labour' : 'part', quantity: 1500 },
+      ...{ unitPrice: 9600, given: false },
+    }));
+  const sheet = {
+    jobs: Array.from({ length: jobs }, (_, j) => ({ id: id('job', order * 2 + j), given: false, lines: lines(j) })),
+    ...{ discounts: [], exempt: false },
+  };
+  return JSON.stringify({ sheet, rules: RULES });
 }
 
 /**
@@ -119,6 +137,8 @@ export async function makeYears(folder: string, years: number, say: (done: strin
   let trail = (raw.prepare('SELECT max(n) AS n FROM trail').get() as { n: number }).n;
   for (let n = 0; n < all; n++) {
     const open = n >= all - OPEN;
+    // One in a hundred is called off before it comes.
+    const off = !open && n % 100 === 7;
     const at = NOW - Math.round(((all - n) / all) * years * 365 * DAY);
     // Every visit of one car, so often; the others take turns.
     const car = n % Math.floor(all / VISITS) === 0 ? 0 : 1 + (n % ((cars ?? 2) - 1));
@@ -127,9 +147,10 @@ export async function makeYears(folder: string, years: number, say: (done: strin
     insert('work_order', {
       ...{ id: orderId, revision: 1, number: 10_000 + n, customer_id: customer, car_id: id('car', car), opened_at: at },
       ...{ opened_by: ownerId, complaint: 'It whines over fifty.', when_it_happens: '[]', door: '{}' },
-      ...{ mileage_in: 40_000 + n, mileage_out: open ? null : 40_010 + n, arrived_at: at },
+      ...{ mileage_in: 40_000 + n, mileage_out: open ? null : 40_010 + n, arrived_at: off ? null : at },
       ...{
-        handed_over_at: open ? null : at + DAY,
+        handed_over_at: open || off ? null : at + DAY,
+        cancelled_at: off ? at : null,
         handed_over_to: '',
         cancel_why: '',
         promise_words: '',
@@ -202,6 +223,7 @@ export async function makeYears(folder: string, years: number, say: (done: strin
       });
     }
     const decision = id('decision', n);
+    if (off) continue;
     insert('decision', {
       ...{
         id: decision,
@@ -219,7 +241,7 @@ export async function makeYears(folder: string, years: number, say: (done: strin
         ...{ id: id('answer', n * 2 + j), decision_id: decision, job_id: id('job', n * 2 + j), answer: 'yes' },
         ...{ amount: 1, risk: '', unsafe: 0 },
       });
-    if (!open) {
+    if (!open && !off) {
       const paper = id('invoice', n);
       const due = new Date(at + 14 * DAY).toISOString().slice(0, 10);
       insert('paper', {
@@ -234,10 +256,14 @@ export async function makeYears(folder: string, years: number, say: (done: strin
           tax: 10_000,
           gross: 60_000,
           due_on: due,
-          sheet: '{}',
+          sheet: sheetOf(n, jobs),
           document: JSON.stringify({ words: 'x'.repeat(400) }),
         },
       });
+      if (n < all - OPEN - 60)
+        insert('paper_sent', {
+          ...{ id: id('sent', n), paper_id: paper, at: at + DAY, how: 'mail', person_id: ownerId },
+        });
       // Five hundred are unpaid.
       if (n < all - OPEN - 500)
         insert('payment', {
