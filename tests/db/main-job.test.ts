@@ -217,7 +217,11 @@ describe('a car comes in and leaves paid', () => {
     expect(
       seen.jobs[0]?.lines.every((line) => line.unitPrice === null && line.amount === null && line.unitCost === null),
     ).toBe(true);
-    expect(seen.yes).toEqual({ inside: false, held: [{ jobId: seen.jobs[0]?.id, letter: 'A', title: 'Swap' }] });
+    expect(seen.yes).toEqual({
+      unwritten: null,
+      inside: false,
+      held: [{ jobId: seen.jobs[0]?.id, letter: 'A', title: 'Swap' }],
+    });
   });
 
   test('a change leaves alone what it does not name', async () => {
