@@ -1,3 +1,4 @@
+import { isCivilDate } from '../../core/time/civil.ts';
 import { dateInFigures } from '../../core/time/date-form.ts';
 import type { Writing } from './figures.ts';
 
@@ -60,8 +61,9 @@ export function nearText(at: number, writing: Writing, now: number): string {
   return `${format(writing, { weekday: 'short' }).format(at)} ${timeText(at, writing)}`;
 }
 
-/** A civil date 'YYYY-MM-DD' as "18 Nov 2026". */
+/** A civil date 'YYYY-MM-DD' as "18 Nov 2026"; nothing for what is none. */
 export function civilText(date: string, writing: Writing): string {
+  if (!isCivilDate(date)) return '';
   const figures = dateInFigures(date, writing.dateForm ?? 'language', false);
   if (figures !== null) return figures;
   return format({ ...writing, zone: 'UTC' }, { day: 'numeric', month: 'short', year: 'numeric' }).format(

@@ -27,6 +27,18 @@ describe('what a country fills in', () => {
     expect(settings).toMatchObject({ taxes: [], overrun: { mode: 'none' }, supplies: { mode: 'itemise' } });
   });
 
+  test('the order of its dates goes to the shop: the month first in the United States, else the language where nothing else is usual', () => {
+    const forms = new Map(USAGES.map((usage) => [usage.code, usage.dateForm]));
+    expect(['US', 'SE', 'GB', 'DE'].map((code) => forms.get(code))).toEqual([
+      'month-day',
+      'year-month',
+      'language',
+      'language',
+    ]);
+    expect(setUpOf({ ...emptySetUp('UTC'), dateForm: 'month-day' }).settings.dateForm).toBe('month-day');
+    expect(setUpOf({ ...emptySetUp('UTC'), dateForm: 'year-month' }).settings.dateForm).toBe('year-month');
+  });
+
   test('one that is not in the list has none', () => expect(usageOf('XX')).toBeUndefined());
 });
 

@@ -59,6 +59,11 @@ describe('other figures', () => {
 });
 
 describe('times stand on the shop’s own wall clock', () => {
+  test.each(['', '2026-02-30', 'soon', '2026-11'])('%j is no civil date and is written as nothing', (text) => {
+    expect(civilText(text, PLAIN_WRITING)).toBe('');
+    expect(civilText(text, { ...PLAIN_WRITING, dateForm: 'month-day' })).toBe('');
+  });
+
   const now = Date.parse('2026-11-18T10:42Z');
   const berlin = { ...PLAIN_WRITING, zone: 'Europe/Berlin' };
 

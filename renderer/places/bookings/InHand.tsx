@@ -32,12 +32,15 @@ interface Props {
 export function InHand(props: Props) {
   const { plan, bays } = props;
   const writing = useWriting();
+  // A day that is being typed is none yet.
   const say = (place: Place) =>
-    t('plan.place', {
-      bay: bays.find((bay) => bay.id === place.bayId)?.name ?? '',
-      day: weekdayText(Date.parse(`${place.day}T12:00Z`), { ...writing, zone: 'UTC' }),
-      ...{ from: place.from, hours: formatQuantity(place.hours, writing.decimal) },
-    });
+    place.day === ''
+      ? ''
+      : t('plan.place', {
+          bay: bays.find((bay) => bay.id === place.bayId)?.name ?? '',
+          day: weekdayText(Date.parse(`${place.day}T12:00Z`), { ...writing, zone: 'UTC' }),
+          ...{ from: place.from, hours: formatQuantity(place.hours, writing.decimal) },
+        });
   const { hand, done } = plan;
   if (hand !== null) return <Open {...props} key={hand.one?.id ?? ''} hand={hand} say={say} />;
   const { undo } = done ?? { undo: null };
@@ -164,7 +167,7 @@ function Doubts({ hand, booked, bays, load }: Pick<Props, 'booked' | 'bays' | 'l
   const { decimal } = useWriting();
   const open = useOpenHours();
   const { one, place } = hand;
-  const parts = spreadOver({ ...place, orderId: one?.orderId ?? '' }, open);
+  const parts = place.day === '' ? [] : spreadOver({ ...place, orderId: one?.orderId ?? '' }, open);
   const others = booked
     .filter((other) => takesRoom(other) && other.orderId !== one?.orderId)
     .map((other) => ({ ...other, ...other.part }));

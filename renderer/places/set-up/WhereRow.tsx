@@ -1,8 +1,10 @@
 import { useId, useState } from 'react';
+import type { DateForm } from '../../../core/time/date-form.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
-import { amountText, wholeText } from '../../words/figures.ts';
+import { amountText, PLAIN_WRITING, wholeText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
+import { civilText } from '../../words/times.ts';
 import { Pick, Talk } from '../book-in/Talk.tsx';
 import { countryName, USAGES, usageOf } from './countries.ts';
 import type { Change, Errors, SetUpDraft } from './draft.ts';
@@ -58,6 +60,11 @@ export function WhereRow({ draft, change, errors }: Props) {
   );
 }
 
+const DATES = ['language', 'day-month', 'month-day', 'year-month'] as const;
+/** A day whose parts cannot be taken for one another. */
+const EXAMPLE_DAY = '2026-09-23';
+const dateWords = (dateForm: DateForm) => civilText(EXAMPLE_DAY, { ...PLAIN_WRITING, dateForm });
+
 function usageSentence(draft: SetUpDraft): string {
   return t('start.usage', {
     sum: `${draft.currency} ${amountText(123_456, { ...draft, zone: 'UTC', language: 'en' })}`,
@@ -65,6 +72,7 @@ function usageSentence(draft: SetUpDraft): string {
     paper: draft.paper,
     distance: t(draft.distance === 'km' ? 'start.kilometres' : 'start.miles'),
     torque: draft.torque,
+    date: dateWords(draft.dateForm),
   });
 }
 
@@ -127,6 +135,12 @@ function Usages({ draft, change, errors }: Props) {
             { value: 'lbf·ft', words: 'lbf·ft' },
           ]}
           onChange={(torque) => change({ torque })}
+        />
+        <Pick
+          label={t('own.dateForm')}
+          value={draft.dateForm}
+          options={DATES.map((value) => ({ value, words: dateWords(value) }))}
+          onChange={(picked) => change({ dateForm: DATES.find((one) => one === picked) ?? 'language' })}
         />
       </div>
     </>

@@ -1,4 +1,5 @@
 import type { DistanceUnit } from '../../../core/measure/distance.ts';
+import type { DateForm } from '../../../core/time/date-form.ts';
 
 /** What a country fills in because it does no harm. Never tax or law. */
 export interface Usage {
@@ -10,6 +11,7 @@ export interface Usage {
   readonly distance: DistanceUnit;
   readonly torque: 'N·m' | 'lbf·ft';
   readonly prices: 'exclusive' | 'inclusive';
+  readonly dateForm: DateForm;
 }
 
 type Short = readonly [code: string, currency: string, decimal: '.' | ',', group: Usage['group']];
@@ -40,6 +42,9 @@ const METRIC: readonly Short[] = [
   ['ZA', 'ZAR', ',', ' '],
 ];
 
+/** Where dates in figures are not the language's own: what is typed as 11/3 must be read as it is meant there. */
+const YEAR_FIRST: ReadonlySet<string> = new Set(['JP', 'SE']);
+
 /**
  * Common usage, written from memory: the page shows each value and lets it be changed. Currency codes are those of
  * ISO 4217, country codes those of ISO 3166-1.
@@ -54,6 +59,7 @@ export const USAGES: readonly Usage[] = [
     distance: 'mi',
     torque: 'lbf·ft',
     prices: 'exclusive',
+    dateForm: 'month-day',
   },
   {
     code: 'CA',
@@ -64,6 +70,7 @@ export const USAGES: readonly Usage[] = [
     distance: 'km',
     torque: 'N·m',
     prices: 'exclusive',
+    dateForm: 'year-month',
   },
   {
     code: 'GB',
@@ -74,11 +81,13 @@ export const USAGES: readonly Usage[] = [
     distance: 'mi',
     torque: 'N·m',
     prices: 'exclusive',
+    dateForm: 'language',
   },
   ...METRIC.map(
     ([code, currency, decimal, group]): Usage => ({
       ...{ code, currency, decimal, group },
       ...{ paper: 'A4', distance: 'km', torque: 'N·m', prices: 'exclusive' },
+      dateForm: YEAR_FIRST.has(code) ? 'year-month' : 'language',
     }),
   ),
 ];

@@ -151,6 +151,7 @@ export function setUpOf(draft: SetUpDraft): InputOf<'shop.setUp'> {
       group: draft.group,
       zone: draft.zone,
       language: draft.language,
+      dateForm: draft.dateForm,
       paper: draft.paper,
       distance: draft.distance,
       torque: draft.torque,

@@ -36,13 +36,13 @@ export function QuoteForm({ order }: { readonly order: Order }) {
   const [goes, setGoes] = useState<Goes>('open');
   const usual = addDays(civilDateOf(now, writing.zone), settings?.quoteDays ?? 0);
   const day = until ?? usual;
-  const past = day < civilDateOf(now, writing.zone);
+  const past = day !== '' && day < civilDateOf(now, writing.zone);
   const leave = () => goTo('orders', order.id);
   const { customer } = order;
 
   const go = async () => {
     if (past || issue.busy) return;
-    const answer = await issue.run({ orderId: order.id, validUntil: until });
+    const answer = await issue.run({ orderId: order.id, validUntil: until === '' ? null : until });
     if (!answer.ok) return;
     const how = {
       hand: t('sheet.handedOver'),
@@ -77,10 +77,11 @@ export function QuoteForm({ order }: { readonly order: Order }) {
           type="date"
           value={day}
           onChange={setUntil}
+          onLeave={() => setUntil(day === '' ? null : until)}
           autoFocus
           {...(until === null ? { filledFrom: t('quote.fromShop') } : {})}
           error={past ? t('quote.past') : null}
-          note={t('quote.untilNote', { day: civilText(day, writing) })}
+          note={day === '' ? undefined : t('quote.untilNote', { day: civilText(day, writing) })}
         />
       </section>
       <SinceQuote order={order} quote={quotes.at(-1) ?? null} />

@@ -15,7 +15,7 @@ export const start = {
   miles: 'miles',
   kilometres: 'kilometres',
   fromCountryHead: 'From the country:',
-  usage: '{sum}, {tax}, {paper} paper, {distance}, {torque}. Tax rates and law never come from it.',
+  usage: '{sum}, {tax}, {paper} paper, {distance}, {torque}, dates like {date}. Tax rates and law never come from it.',
   usageExclusive: 'tax added on top',
   usageInclusive: 'tax held in the prices',
   changeOne: 'Change one',
