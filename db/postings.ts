@@ -1,3 +1,4 @@
+import type { SheetTotals } from '../core/money/line.ts';
 import type { Context } from './context.ts';
 import { newId } from './id.ts';
 
@@ -21,3 +22,10 @@ export async function post(
       });
   }
 }
+
+/** Accounts of the books under an invoice or, with sign -1, a credit note: what is owed, against what was sold and the tax. */
+export const salePostings = (totals: SheetTotals, sign: 1 | -1, inclusive: boolean): [string, number][] => [
+  ['receivable', sign * totals.gross],
+  ['sales', -sign * (inclusive ? totals.gross - totals.tax : totals.net)],
+  ['tax', -sign * totals.tax],
+];

@@ -1,8 +1,8 @@
-import { type CreditedLine, reckonCredit } from '../core/money/credit.ts';
-import type { MoneyRules } from '../core/money/line.ts';
+import { reckonCredit } from '../core/money/credit.ts';
 import { reckonSheet } from '../core/money/totals.ts';
 import type { Tx } from './context.ts';
 import { digestOf } from './digest.ts';
+import type { KeptCredit } from './order/credit.ts';
 import type { KeptSheet } from './order/issue.ts';
 import { RESTORED } from './restored.ts';
 import { type Followed, keyOf, type PaperRow, type TrailRow } from './tables.ts';
@@ -189,10 +189,10 @@ async function papers(tx: Tx, fault: Say, skipped: readonly Skipped[]): Promise<
 
 /** Adds one paper again from what is stored with it. Throws where that cannot be read. */
 function addAgain(paper: PaperRow, fault: Say): void {
-  const sheet = JSON.parse(paper.sheet) as KeptSheet & { lines: CreditedLine[]; rules: MoneyRules; exempt: boolean };
+  const sheet = JSON.parse(paper.sheet) as KeptSheet & KeptCredit;
   const totals =
     paper.kind === 'credit-note'
-      ? reckonCredit(sheet.lines, sheet.rules, sheet.exempt)
+      ? reckonCredit(sheet.lines, sheet.rules, sheet.exempt, sheet.all)
       : reckonSheet(sheet.sheet, sheet.rules);
   const printed = (JSON.parse(paper.document) as { sums: { net: number; tax: number; total: number } }).sums;
   for (const [name, stored, shown, again] of [

@@ -21,6 +21,9 @@ import {
 } from './scalars.ts';
 import { jobFields, lineFields, spoken, wholeOrder } from './whole-order.ts';
 
+/** A line's id, or a name such as `supplies` or `fixed-price:` and a job's id. */
+const creditedId = z.string().min(1).max(80);
+
 /** The head of an order as it may be changed on the sheet. */
 const headChange = z
   .strictObject({
@@ -169,15 +172,37 @@ export const sheetRoom = {
     }),
     z.strictObject({ paperId: id, number: z.int(), gross: amount, toPay: amount }),
   ),
+  /** What an invoice bills, row by row, and how much of each is left to credit; quantities in thousandths. */
+  'creditNote.left': ask(
+    'desk',
+    z.strictObject({ invoicePaperId: id }),
+    z.strictObject({
+      rows: z.array(
+        z.strictObject({
+          /** Of a line; or the name under which what stands on none is credited. */
+          lineId: creditedId,
+          what: z.enum(['line', 'supplies', 'waste-fee', 'fixed-price']),
+          /** Of its job; '' for what rules added. */
+          letter: z.string(),
+          words: z.string(),
+          unit: z.string(),
+          quantity,
+          left: quantity,
+          /** As billed, less discounts, in the invoice's prices. */
+          amount,
+        }),
+      ),
+    }),
+  ),
   'creditNote.issue': act(
     'desk',
     z.strictObject({
       invoicePaperId: id,
       reason: needed(300),
       lines: z
-        .array(z.strictObject({ lineId: id, quantity }))
+        .array(z.strictObject({ lineId: creditedId, quantity }))
         .min(1)
-        .max(100),
+        .max(1000),
     }),
     z.strictObject({ paperId: id, number: z.int(), net: amount, tax: amount, gross: amount }),
   ),

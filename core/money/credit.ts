@@ -1,14 +1,5 @@
-import { coreTaxStays, withoutTax } from './core-tax.ts';
-import {
-  LINE_KINDS,
-  type LineKind,
-  type MoneyRules,
-  type Sheet,
-  type SheetLine,
-  type SheetTotals,
-  type TaxTotal,
-} from './line.ts';
-import { type Money, money, scale } from './money.ts';
+import { LINE_KINDS, type LineKind, type MoneyRules, type SheetTotals, type TaxTotal } from './line.ts';
+import { type Money, money, scale, sum } from './money.ts';
 import { NOTHING_ADDED } from './shop-rules.ts';
 import { reckonSheet } from './totals.ts';
 
@@ -28,19 +19,16 @@ export interface CreditedLine {
   readonly given?: boolean | undefined;
   /** Its tax stays where it was paid; `base` is then without tax, whatever the sheet's prices hold. */
   readonly taxStays?: boolean | undefined;
+  /** Where the tax stays: the base as it was billed, which goes back when all of the paper does. */
+  readonly billed?: Money | undefined;
+  /** It stands on no line of the paper, or on one without a quantity: 1000 is all of it. */
+  readonly unlined?: 'supplies' | 'waste-fee' | 'fixed-price' | undefined;
 }
 
-/** A billed line as it can be credited: with its tax, or without one that stays where it was paid. */
-export function creditable(
-  { id, kind, quantity, exchange, given }: SheetLine,
-  base: Money,
-  sheet: Sheet,
-  rules: MoneyRules,
-) {
-  const job = sheet.jobs.find((one) => one.lines.some((line) => line.id === id));
-  const taxStays = kind === 'core' && job !== undefined && coreTaxStays(job, rules);
-  const net = taxStays && rules.prices === 'inclusive' ? withoutTax(kind, base, sheet, rules) : base;
-  return { id, kind, quantity, base: net, job: job?.id, exchange, given: given || job?.given, taxStays };
+/** All of a paper is credited: whatever bears a sum is, and it was not for old units alone (those come back to a sale that stands). */
+function allCredited(lines: readonly CreditedLine[], quantity: (line: CreditedLine) => number): boolean {
+  const bearing = lines.filter((line) => line.base !== 0);
+  return bearing.some(({ kind }) => kind !== 'core') && bearing.every((line) => quantity(line) >= line.quantity);
 }
 
 /** The part of a line's base that falls on so much of it. */
@@ -62,13 +50,21 @@ export function creditedBase(line: CreditedLine): Money {
  * Totals of a credit note as positive sums, taxed by the rules of the paper that it corrects. Worked from what is
  * credited in all with it, less what was credited without it, tax too: so several notes of one paper add up to what one
  * note over all would be, and the last one takes the rest. The paper itself stays as issued.
+ * Given all that the paper bills, the note that takes the last of it undoes the sale: what all notes come to is then the
+ * paper to the last unit, with the tax on an old unit that stays while the sale does.
  * Throws RangeError when more would be credited than was billed.
- * @param lines every line of the paper that this note or an earlier one credits
+ * @param lines every line of the paper that this note or an earlier one credits; with `all`, every row that it bills
  */
-export function reckonCredit(lines: readonly CreditedLine[], rules: MoneyRules, exempt: boolean): SheetTotals {
+export function reckonCredit(
+  lines: readonly CreditedLine[],
+  rules: MoneyRules,
+  exempt: boolean,
+  all = false,
+): SheetTotals {
   for (const line of lines) creditedBase(line);
   const upTo = (quantity: (line: CreditedLine) => number): SheetTotals => {
-    const taken = lines.filter((line) => quantity(line) > 0);
+    const undone = all && allCredited(lines, quantity);
+    const taken = undone ? lines : lines.filter((line) => quantity(line) > 0);
     const jobs = [...new Set(taken.map(jobOf))].map((id) => ({
       id,
       given: false,
@@ -78,10 +74,10 @@ export function reckonCredit(lines: readonly CreditedLine[], rules: MoneyRules, 
           id: line.id,
           kind: line.kind,
           quantity: 1000,
-          unitPrice: baseOf(line, quantity(line)),
+          unitPrice: undone ? (line.billed ?? line.base) : baseOf(line, quantity(line)),
           given: line.given === true,
           exchange: line.exchange,
-          untaxed: line.taxStays,
+          untaxed: line.taxStays === true && !undone,
         })),
     }));
     return reckonSheet({ jobs, discounts: [], exempt }, { ...rules, ...NOTHING_ADDED });
@@ -102,7 +98,16 @@ function less(after: SheetTotals, before: SheetTotals, credited: ReadonlyMap<str
   const gross = minus(after.gross, before.gross);
   const steps =
     before.lines.length === 0 ? [] : [{ rule: 'credited-before', on: { gross: before.gross }, result: gross }];
-  const hours = [...credited.values()].filter((line) => line.kind === 'labour').map((line) => line.creditNow);
+  const hours = [...credited.values()]
+    .filter((line) => line.kind === 'labour' && line.unlined === undefined)
+    .map((line) => line.creditNow);
+  const added = (what: CreditedLine['unlined']) => {
+    const ofRule = (totals: SheetTotals) =>
+      sum(totals.lines.filter((line) => credited.get(line.lineId)?.unlined === what).map((line) => line.base));
+    return minus(ofRule(after), ofRule(before));
+  };
+  const [supplies, wasteFee] = [added('supplies'), added('waste-fee')];
+  const kinds = kindsLess(after, before);
   return {
     lines: after.lines
       .filter((line) => (credited.get(line.lineId)?.creditNow ?? 0) > 0)
@@ -116,10 +121,11 @@ function less(after: SheetTotals, before: SheetTotals, credited: ReadonlyMap<str
         };
       }),
     jobs: new Map([...after.jobs].map(([id, amount]) => [id, minus(amount, before.jobs.get(id))])),
-    byKind: kindsLess(after, before),
+    unlined: [],
+    byKind: { ...kinds, supplies: minus(kinds.supplies, supplies), fee: minus(kinds.fee, wasteFee) },
     labourHours: hours.reduce((all, each) => all + each, 0),
-    supplies: money(0),
-    wasteFee: money(0),
+    supplies,
+    wasteFee,
     discount: money(0),
     taxes: taxesLess(after.taxes, before.taxes),
     prices: minus(after.prices, before.prices),

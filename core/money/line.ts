@@ -118,6 +118,17 @@ export interface LineTotal {
   readonly tax: Money;
 }
 
+/** What stands on the sheet and on no line of it. */
+export interface UnlinedTotal {
+  /** fixed-price: of a job that has no line to carry its price. */
+  readonly what: 'supplies' | 'waste-fee' | 'fixed-price';
+  /** Only with a fixed price. */
+  readonly jobId: string | null;
+  readonly kind: LineKind;
+  /** What is taxed: the sum less its part of the sheet's discounts. */
+  readonly base: Money;
+}
+
 export interface TaxTotal {
   readonly tax: Tax;
   /** What the rate was applied to: net of tax in exclusive sheets, gross in inclusive ones. */
@@ -129,6 +140,7 @@ export interface TaxTotal {
 
 export interface SheetTotals {
   readonly lines: readonly LineTotal[];
+  readonly unlined: readonly UnlinedTotal[];
   /** By job id: what the job comes to before sheet discounts, in the sheet's prices (net or tax-inclusive). */
   readonly jobs: ReadonlyMap<string, Money>;
   /** By kind of line, after line discounts, before sheet discounts. What rules add is in `supplies` and `wasteFee`. */

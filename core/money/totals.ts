@@ -1,7 +1,15 @@
 import { type Bearer, bearersOf } from './bearer.ts';
 import { oldUnitTaxes, taxesOn } from './core-tax.ts';
 import { discountShares } from './discount.ts';
-import { LINE_KINDS, type LineKind, type LineTotal, type MoneyRules, type Sheet, type SheetTotals } from './line.ts';
+import {
+  LINE_KINDS,
+  type LineKind,
+  type LineTotal,
+  type MoneyRules,
+  type Sheet,
+  type SheetTotals,
+  type UnlinedTotal,
+} from './line.ts';
 import { type Money, money, sum, ZERO } from './money.ts';
 import { startSteps } from './reckoning.ts';
 import { suppliesOf } from './supplies.ts';
@@ -44,6 +52,7 @@ export function reckonSheet(sheet: Sheet, rules: MoneyRules): SheetTotals {
     lines: bearers.flatMap((bearer, at) =>
       lineTotal(bearer, shares[at] ?? ZERO, bases[at] ?? ZERO, byLine[at] ?? ZERO),
     ),
+    unlined: bearers.flatMap((bearer, at) => unlinedTotal(bearer, bases[at] ?? ZERO)),
     jobs,
     byKind: kindSums(typed),
     labourHours: typed.reduce((hours, bearer) => hours + bearer.hours, 0),
@@ -69,6 +78,12 @@ function byRule(kind: LineKind, value: Money): Bearer[] {
 function lineTotal(bearer: Bearer, discountShare: Money, base: Money, tax: Money): LineTotal[] {
   const { lineId, jobId, kind, amount } = bearer;
   return lineId === null || jobId === null ? [] : [{ lineId, jobId, kind, amount, discountShare, base, tax }];
+}
+
+function unlinedTotal({ lineId, jobId, kind }: Bearer, base: Money): UnlinedTotal[] {
+  if (lineId !== null) return [];
+  const what = jobId !== null ? 'fixed-price' : kind === 'supplies' ? 'supplies' : 'waste-fee';
+  return [{ what, jobId, kind, base }];
 }
 
 function jobSums(sheet: Sheet, bearers: readonly Bearer[]): ReadonlyMap<string, Money> {

@@ -9,6 +9,7 @@ import { careHandlers } from './care.ts';
 import { checkHandlers } from './check.ts';
 import { closeOutHandlers } from './close-out.ts';
 import { comebackHandlers } from './comeback.ts';
+import { creditNoteHandlers } from './credit-note.ts';
 import { customerHandlers } from './customer.ts';
 import { customerJoinHandlers } from './customer-join.ts';
 import { deskHandlers } from './desk.ts';
@@ -92,6 +93,7 @@ export const handlers: Handlers = {
   ...bookVersionsHandlers,
   ...listHandlers,
   ...paperHandlers,
+  ...creditNoteHandlers,
   ...paymentHandlers,
   ...quoteHandlers,
   ...todayHandlers,

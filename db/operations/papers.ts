@@ -1,20 +1,17 @@
-import { type CreditedLine, creditable, reckonCredit } from '../../core/money/credit.ts';
-import type { SheetTotals } from '../../core/money/line.ts';
-import { reckonSheet } from '../../core/money/totals.ts';
 import type { PaperDocument, PaperTaken } from '../../core/paper/document.ts';
 import { paperName } from '../../core/paper/words.ts';
 import { addDays } from '../../core/time/civil.ts';
 import { civilDateOf } from '../../core/time/instant.ts';
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
-import { creditPaper, invoicePaper, paperSums, passedWords, quotePaper } from '../order/document.ts';
+import { invoicePaper, passedWords, quotePaper } from '../order/document.ts';
 import { stopsOfOrder } from '../order/facts.ts';
-import { issue, type KeptSheet } from '../order/issue.ts';
+import { issue } from '../order/issue.ts';
 import { type Loaded, loadOrder } from '../order/load.ts';
-import { balanceOf, letterOf, type Reckoned, reckonOrder } from '../order/reckon.ts';
+import { balanceOf, type Reckoned, reckonOrder } from '../order/reckon.ts';
 import { makePdfAnew, pdfOf } from '../pdf.ts';
 import { settingsOf, signedIn } from '../people.ts';
-import { post } from '../postings.ts';
+import { post, salePostings } from '../postings.ts';
 import { badInput, held, heldBy, notAllowed, notFound, Refusal } from '../refusal.ts';
 import { remindAfterInvoice } from '../remind.ts';
 import { nextNumber } from '../series.ts';
@@ -32,13 +29,6 @@ const takenOf = (loaded: Loaded, zone: string): PaperTaken[] =>
 /** What the coins there are added to what was paid already (below zero: took off). */
 const roundingOf = (loaded: Loaded): number =>
   0 - loaded.payments.reduce((sum, payment) => sum + (payment.kind === 'rounding' ? payment.amount : 0), 0);
-
-/** Accounts of the books under an invoice or, with sign -1, a credit note: what is owed, against what was sold and the tax. */
-const salePostings = (totals: SheetTotals, sign: 1 | -1, inclusive: boolean): [string, number][] => [
-  ['receivable', sign * totals.gross],
-  ['sales', -sign * (inclusive ? totals.gross - totals.tax : totals.net)],
-  ['tax', -sign * totals.tax],
-];
 
 const sheetMoved = ({ order }: Loaded, now: number, seen: number) =>
   new Refusal({
@@ -130,98 +120,6 @@ export const paperHandlers: Handlers = {
     await post(context, paperId, salePostings(reckoned.totals, 1, settings.prices === 'inclusive'));
     await remindAfterInvoice(context, loaded, reckoned, paperId);
     return { paperId, number, gross: reckoned.totals.gross, toPay };
-  },
-  'creditNote.issue': async ({ invoicePaperId, reason, lines }, context) => {
-    const invoice = await context.tx
-      .selectFrom('paper')
-      .selectAll()
-      .where('id', '=', invoicePaperId)
-      .where('kind', '=', 'invoice')
-      .executeTakeFirst();
-    if (!invoice) throw notFound('invoice', invoicePaperId);
-    const settings = settingsOf(context);
-    const loaded = await loadOrder(context, invoice.work_order_id);
-    const kept = JSON.parse(invoice.sheet) as KeptSheet;
-    const billed = reckonSheet(kept.sheet, kept.rules);
-    const notes = await context.tx.selectFrom('paper').select('sheet').where('corrects', '=', invoicePaperId).execute();
-    const earlier = notes.map(({ sheet }) => JSON.parse(sheet) as { credited: { lineId: string; quantity: number }[] });
-    const before = (lineId: string) =>
-      earlier
-        .flatMap((paper) => paper.credited)
-        .reduce((sum, one) => sum + (one.lineId === lineId ? one.quantity : 0), 0);
-    const ofLine = (lineId: string, creditNow: number): CreditedLine => {
-      const line = kept.sheet.jobs.flatMap((job) => job.lines).find((one) => one.id === lineId);
-      const total = billed.lines.find((one) => one.lineId === lineId);
-      if (!line || !total) throw notFound('line', lineId);
-      return {
-        ...creditable(line, total.base, kept.sheet, kept.rules),
-        creditedBefore: before(lineId),
-        creditNow,
-      };
-    };
-    const credited = lines.map(({ lineId, quantity }, place) => {
-      if (lines.findIndex((one) => one.lineId === lineId) < place)
-        throw badInput(`lines.${place}.lineId`, 'same-row-twice');
-      const line = ofLine(lineId, quantity);
-      const left = line.quantity - line.creditedBefore;
-      if (quantity === 0 || quantity > left) throw badInput(`lines.${place}.quantity`, 'more-than-billed', { left });
-      return line;
-    });
-    // Lines that only earlier notes credited have their part in the rounding of the tax.
-    const others = new Set(earlier.flatMap((paper) => paper.credited.map((one) => one.lineId)));
-    for (const line of credited) others.delete(line.id);
-    const reckonedLines = [...credited, ...[...others].map((lineId) => ofLine(lineId, 0))];
-    const totals = reckonCredit(reckonedLines, kept.rules, kept.sheet.exempt);
-    const number = await nextNumber(context, 'credit-note');
-    const amounts = new Map(totals.lines.map((line) => [line.lineId, line.amount]));
-    const jobIds = [...new Set(credited.map((one) => loaded.lines.find((line) => line.id === one.id)?.job_id ?? ''))];
-    const jobs = jobIds.map((jobId) => {
-      const job = loaded.jobs.find((one) => one.id === jobId);
-      const mine = credited.flatMap((one) =>
-        loaded.lines.filter((line) => line.id === one.id && line.job_id === jobId).map((line) => ({ line, one })),
-      );
-      return {
-        letter: letterOf(job?.place ?? 0),
-        title: job?.title ?? '',
-        amount: mine.reduce((sum, { one }) => sum + (amounts.get(one.id) ?? 0), 0),
-        fixedPrice: false,
-        given: false,
-        note: '',
-        lines: mine.map(({ line, one }) => ({
-          kind: line.kind,
-          words: line.words,
-          partNumber: line.part_number,
-          condition: line.condition ?? ('' as const),
-          quantity: one.creditNow,
-          unit: line.unit,
-          unitPrice: line.unit_price,
-          amount: amounts.get(one.id) ?? 0,
-          discount: 0,
-          given: false,
-          estimated: false,
-          note: '',
-        })),
-      };
-    });
-    const sums = paperSums(totals, '', kept.rules.prices, loaded.customer.tax_exempt, '');
-    const document = creditPaper(context, settings, loaded, {
-      number,
-      corrects: { number: invoice.number, date: invoice.issued_on },
-      reason,
-      jobs,
-      sums,
-    });
-    const paperId = await issue(context, loaded, document, totals, null, {
-      corrects: invoicePaperId,
-      sheet: JSON.stringify({
-        credited: credited.map((one) => ({ lineId: one.id, quantity: one.creditNow })),
-        lines: reckonedLines,
-        rules: kept.rules,
-        exempt: kept.sheet.exempt,
-      }),
-    });
-    await post(context, paperId, salePostings(totals, -1, kept.rules.prices === 'inclusive'));
-    return { paperId, number, net: totals.net, tax: totals.tax, gross: totals.gross };
   },
   'paper.read': async ({ id }, context) => {
     const row = await context.tx.selectFrom('paper').select('document').where('id', '=', id).executeTakeFirst();

@@ -1,14 +1,16 @@
 import { useState } from 'react';
+import type { OutputOf } from '../../core/contract/index.ts';
 import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
 import { PaperLink } from '../parts/PaperLink.tsx';
 import { Tick } from '../parts/Tick.tsx';
 import { useFold, useUnfolded } from '../parts/unfolded.ts';
-import { invoiceOf, type Line, type Order } from '../sheet/order.ts';
+import { invoiceOf, type Order } from '../sheet/order.ts';
 import { readQuantity } from '../sheet/read-line.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useWriting } from '../state/shop.ts';
 import type { CallError } from '../state/transport.ts';
+import { useAsk } from '../state/use-ask.ts';
 import { useDo } from '../state/use-do.ts';
 import { amountText, quantityText } from '../words/figures.ts';
 import { t } from '../words/t.ts';
@@ -20,7 +22,16 @@ interface Made {
   readonly gross: number;
 }
 
-/** Corrects an invoice: lines of it, whole or in part, are credited with a reason that is printed. */
+type Row = OutputOf<'creditNote.left'>['rows'][number];
+
+/** What a row is called: its line, or what rules added to the sheet. */
+function rowWords(row: Row): string {
+  if (row.what === 'supplies') return t('papers.creditSupplies');
+  const words = row.what === 'fixed-price' ? t('papers.creditFixed', { words: row.words }) : row.words;
+  return row.letter === '' ? words : `${row.letter} ${words}`;
+}
+
+/** Corrects an invoice: what it bills, whole or in part, is credited with a reason that is printed. */
 export function CreditNote({ order }: { readonly order: Order }) {
   const writing = useWriting();
   const { open, unfold, fold, opener } = useFold();
@@ -62,33 +73,32 @@ function CreditForm({ order, onMade, onLeave }: FormProps) {
   const writing = useWriting();
   const form = useUnfolded<HTMLFormElement>(onLeave);
   const credit = useDo('creditNote.issue');
-  /** Quantities as typed, by line. */
+  const invoicePaperId = invoiceOf(order)?.id;
+  const rows = useAsk('creditNote.left', invoicePaperId === undefined ? null : { invoicePaperId }).data?.rows ?? [];
+  /** Quantities as typed, by row. */
   const [named, setNamed] = useState<Readonly<Record<string, string>>>({});
   const [reason, setReason] = useState('');
   const [tried, setTried] = useState(false);
-  const lines = order.jobs.flatMap((job) => job.lines.map((line) => ({ letter: job.letter, line })));
-  const chosen = lines.filter(({ line }) => named[line.id] !== undefined);
-  const quantityOf = (line: Line) => readQuantity(named[line.id] ?? '', writing)?.quantity ?? null;
-  const wrongOf = (line: Line): string | null => {
-    const quantity = quantityOf(line);
+  const open = rows.filter((row) => row.left > 0);
+  const chosen = open.filter((row) => named[row.lineId] !== undefined);
+  const quantityOf = (row: Row) => readQuantity(named[row.lineId] ?? '', writing)?.quantity ?? null;
+  const wrongOf = (row: Row): string | null => {
+    const quantity = quantityOf(row);
     if (quantity === null || quantity === 0)
-      return tried ? unreadWords(named[line.id] ?? '', writing, t('papers.creditUnread')) : null;
-    if (quantity > line.charged)
-      return t('papers.creditMost', { most: quantityText(line.charged, line.unit, writing) });
-    const left = leftOf(
-      credit.error,
-      chosen.findIndex((one) => one.line.id === line.id),
-    );
-    return left === null ? null : t('papers.creditLeft', { left: quantityText(left, line.unit, writing) });
+      return tried ? unreadWords(named[row.lineId] ?? '', writing, t('papers.creditUnread')) : null;
+    if (quantity > row.left) return t('papers.creditLeft', { left: quantityText(row.left, row.unit, writing) });
+    const left = leftOf(credit.error, chosen.indexOf(row));
+    return left === null ? null : t('papers.creditLeft', { left: quantityText(left, row.unit, writing) });
   };
+  const whole = (row: Row): [string, string] => [row.lineId, quantityText(row.left, '', writing)];
+  const every = open.length > 0 && open.every((row) => named[row.lineId] === whole(row)[1]);
   const go = async () => {
     if (credit.busy) return;
     setTried(true);
-    const credited = chosen.flatMap(({ line }) => {
-      const quantity = quantityOf(line);
-      return quantity === null || quantity === 0 || quantity > line.charged ? [] : [{ lineId: line.id, quantity }];
+    const credited = chosen.flatMap((row) => {
+      const quantity = quantityOf(row);
+      return quantity === null || quantity === 0 || quantity > row.left ? [] : [{ lineId: row.lineId, quantity }];
     });
-    const invoicePaperId = invoiceOf(order)?.id;
     if (reason.trim() === '' || credited.length !== chosen.length || invoicePaperId === undefined) return;
     const answer = await credit.run({ invoicePaperId, reason, lines: credited });
     if (answer.ok) onMade(answer.output);
@@ -105,30 +115,43 @@ function CreditForm({ order, onMade, onLeave }: FormProps) {
           void go();
         }}
       >
-        {lines.map(({ letter, line }) => (
-          <div key={line.id} className="credit-row">
+        {open.length > 1 ? (
+          <Tick
+            ticked={every}
+            onTick={(ticked) => {
+              credit.clear();
+              setNamed(ticked ? Object.fromEntries(open.map(whole)) : {});
+            }}
+          >
+            {t('papers.creditAll')}
+          </Tick>
+        ) : null}
+        {rows.map((row) => (
+          <div key={row.lineId} className="credit-row">
             <Tick
-              ticked={named[line.id] !== undefined}
+              ticked={named[row.lineId] !== undefined && row.left > 0}
+              disabled={row.left === 0}
               onTick={(ticked) => {
                 credit.clear();
-                const { [line.id]: _gone, ...rest } = named;
-                setNamed(ticked ? { ...rest, [line.id]: quantityText(line.charged, '', writing) } : rest);
+                const { [row.lineId]: _gone, ...rest } = named;
+                setNamed(ticked ? { ...rest, [row.lineId]: whole(row)[1] } : rest);
               }}
             >
-              {letter} {line.words}, {amountText(line.amount, writing)}
+              {rowWords(row)}, {amountText(row.amount, writing)}
+              {row.left === 0 ? `, ${t('papers.creditGone')}` : ''}
             </Tick>
-            {named[line.id] === undefined ? null : (
+            {named[row.lineId] === undefined || row.left === 0 ? null : (
               <Field
-                label={t('papers.creditQuantity', { words: line.words })}
-                value={named[line.id] ?? ''}
+                label={t('papers.creditQuantity', { words: rowWords(row) })}
+                value={named[row.lineId] ?? ''}
                 onChange={(text) => {
                   credit.clear();
-                  setNamed({ ...named, [line.id]: text });
+                  setNamed({ ...named, [row.lineId]: text });
                 }}
                 figure
                 inputMode="decimal"
-                note={t('papers.creditOf', { quantity: quantityText(line.charged, line.unit, writing) })}
-                error={wrongOf(line)}
+                note={t('papers.creditOf', { quantity: quantityText(row.left, row.unit, writing) })}
+                error={wrongOf(row)}
               />
             )}
           </div>
@@ -141,7 +164,11 @@ function CreditForm({ order, onMade, onLeave }: FormProps) {
           error={tried && reason.trim() === '' ? t('papers.creditReasonNeeded') : null}
         />
         <div className="row-form">
-          <Button type="submit" disabled={credit.busy} held={chosen.length === 0 ? t('sheet.creditNone') : null}>
+          <Button
+            type="submit"
+            disabled={credit.busy}
+            held={chosen.length > 0 ? null : open.length > 0 ? t('sheet.creditNone') : t('papers.creditNothing')}
+          >
             {t('sheet.creditMake')}
           </Button>
           <Button onClick={onLeave}>{t('papers.creditLeave')}</Button>

@@ -1,7 +1,8 @@
 import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type CreditedLine, creditable, creditedBase, reckonCredit } from '../../../core/money/credit.ts';
+import { type CreditedLine, creditedBase, reckonCredit } from '../../../core/money/credit.ts';
+import { creditable } from '../../../core/money/credit-rows.ts';
 import type { LineKind, MoneyRules, Reduction, Sheet } from '../../../core/money/line.ts';
 import { money, sum } from '../../../core/money/money.ts';
 import { NOTHING_ADDED } from '../../../core/money/shop-rules.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type CreditedLine, creditable, reckonCredit } from '../../../core/money/credit.ts';
+import { type CreditedLine, reckonCredit } from '../../../core/money/credit.ts';
+import { creditable } from '../../../core/money/credit-rows.ts';
 import type { CoreTax, MoneyRules } from '../../../core/money/line.ts';
 import { money } from '../../../core/money/money.ts';
 import { reckonSheet } from '../../../core/money/totals.ts';
