@@ -128,11 +128,11 @@ async function run(
     case 'restore': {
       if (first === undefined) throw new WrongCommand('Say which copy: restore FROM');
       const lastInvoice = lastInvoiceOf(flags);
-      const back = await around.restore(folder, first, lastInvoice);
-      around.out(JSON.stringify({ ok: true, output: { shop: folder, ...back } }));
-      around.err(sayBroughtBack(back, folder));
+      const { unnoted, ...back } = await around.restore(folder, first, lastInvoice);
+      around.out(JSON.stringify({ ok: unnoted === undefined, output: { shop: folder, ...back } }));
+      around.err(sayBroughtBack({ ...back, unnoted }, folder));
       if (lastInvoice === null && back.numbers !== null) around.err(ASK_FOR_LAST_INVOICE);
-      return 0;
+      return unnoted === undefined ? 0 : 1;
     }
     case 'import':
       if (first === undefined) throw new WrongCommand('Say which file: import FILE');

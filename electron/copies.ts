@@ -27,6 +27,8 @@ export interface BroughtBack {
   readonly kept: string | null;
   /** How the invoice numbers stand now; null where the copy is of a shop that was not set up. */
   readonly numbers: Numbers | null;
+  /** The fault because of which nothing was noted and no number lifted, although the copy is in place. */
+  readonly unnoted?: unknown;
 }
 
 /**
@@ -45,11 +47,16 @@ export async function restore(folder: string, copy: string, lastInvoice: number 
 /** The same for a folder that this process holds already, with its shop closed. */
 export async function restoreHeld(lock: ShopLock, copy: string, lastInvoice: number | null): Promise<BroughtBack> {
   const { aside } = await restoreShop({ lock, copy, knownVersion: migrations.length, ...here() });
-  const shop = await openShop({ folder: lock.paths.folder });
+  // From here on the copy is in place: what fails now is told beside that, never instead of it.
   try {
-    return { kept: aside, numbers: await shop.restored(lastInvoice) };
-  } finally {
-    await shop.close();
+    const shop = await openShop({ folder: lock.paths.folder });
+    try {
+      return { kept: aside, numbers: await shop.restored(lastInvoice) };
+    } finally {
+      await shop.close();
+    }
+  } catch (unnoted) {
+    return { kept: aside, numbers: null, unnoted };
   }
 }
 

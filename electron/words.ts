@@ -122,9 +122,14 @@ export function sayCopy({ name, trail, bytes }: ShopCopy): string {
 }
 
 /** What bringing back a copy did, and which invoice numbers come next. */
-export function sayBroughtBack({ kept, numbers }: BroughtBack, folder: string): string {
+export function sayBroughtBack({ kept, numbers, unnoted }: BroughtBack, folder: string): string {
   const said = [`The copy is in place in ${folder}.`];
   if (kept !== null) said.push(`The shop as it was is kept in ${kept}.`);
+  if (unnoted !== undefined)
+    said.push(
+      'But its trail does not say that it was brought back, and the invoice numbers go on where the copy ends, so that a number that stands on paper may come again: issue nothing, and bring the copy back once more when this is mended.',
+      sayFault(unnoted, folder),
+    );
   if (numbers !== null) {
     const { copied, next } = numbers;
     said.push(

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { SUPPLIES_BASES } from '../money/line.ts';
 import { act, ask } from './operation.ts';
 import {
   amount,
@@ -33,6 +34,7 @@ export const suppliesRule = z.discriminatedUnion('mode', [
   z.strictObject({ mode: z.literal('itemise') }),
   z.strictObject({
     mode: z.literal('percent'),
+    base: z.enum(SUPPLIES_BASES).default('labour'),
     bp: basisPoints,
     cap: price.nullable(),
     floor: price.nullable(),

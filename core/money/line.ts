@@ -43,10 +43,21 @@ export interface SheetJob {
   readonly given: boolean;
 }
 
-/** Shop supplies: a share of charged labour with a cap, once a sheet; or itemised as typed lines only. */
+/** What a share for supplies is a share of; parts are lines of kind part and fluid. */
+export const SUPPLIES_BASES = ['labour', 'parts', 'both'] as const;
+export type SuppliesBase = (typeof SUPPLIES_BASES)[number];
+
+/** Shop supplies: a share of what is charged, with a cap and a floor, once a sheet; or itemised as typed lines only. */
 export type SuppliesRule =
   | { readonly mode: 'itemise' }
-  | { readonly mode: 'percent'; readonly bp: number; readonly cap: Money | null; readonly floor: Money | null };
+  | {
+      readonly mode: 'percent';
+      /** Left out (papers from before it was there): labour. */
+      readonly base?: SuppliesBase | undefined;
+      readonly bp: number;
+      readonly cap: Money | null;
+      readonly floor: Money | null;
+    };
 
 /**
  * A fee once an order for getting rid of waste, of kind fee for its taxes. It stands where a job is charged and, at the

@@ -1,4 +1,4 @@
-import type { CoreTax, LineKind, MoneyRules, SuppliesRule, Tax, WasteFee } from './line.ts';
+import type { CoreTax, LineKind, MoneyRules, SuppliesBase, SuppliesRule, Tax, WasteFee } from './line.ts';
 import { money } from './money.ts';
 
 /** The shop's settings, as far as sums go. Rates in millionths, shares in basis points, sums in minor units. */
@@ -8,7 +8,13 @@ export interface MoneySettings {
   readonly taxRounding: MoneyRules['taxRounding'];
   readonly supplies:
     | { readonly mode: 'itemise' }
-    | { readonly mode: 'percent'; readonly bp: number; readonly cap: number | null; readonly floor: number | null };
+    | {
+        readonly mode: 'percent';
+        readonly base?: SuppliesBase | undefined;
+        readonly bp: number;
+        readonly cap: number | null;
+        readonly floor: number | null;
+      };
   /** null or left out: none. */
   readonly wasteFee?:
     | { readonly amount: number; readonly words: string; readonly when: WasteFee['when'] }
@@ -36,16 +42,25 @@ export function rulesOf(settings: MoneySettings, counterSale = false): MoneyRule
     taxes,
     prices,
     taxRounding,
-    supplies: suppliesOf(settings.supplies),
+    supplies: suppliesOf(settings.supplies, counterSale),
     wasteFee:
       !wasteFee || counterSale ? null : { amount: money(wasteFee.amount), words: wasteFee.words, when: wasteFee.when },
     coreTax: coreTax?.way === 'share' ? { way: 'share', bp: coreTax.bp } : { way: coreTax?.way ?? 'refunded' },
   };
 }
 
-function suppliesOf(rule: MoneySettings['supplies']): SuppliesRule {
+/** Over the counter a share of parts asks for nothing; what little labour is sold there bears its share as ever. */
+function suppliesOf(rule: MoneySettings['supplies'], counterSale: boolean): SuppliesRule {
   const amount = (sum: number | null) => (sum === null ? null : money(sum));
-  return rule.mode === 'itemise'
-    ? rule
-    : { mode: 'percent', bp: rule.bp, cap: amount(rule.cap), floor: amount(rule.floor) };
+  if (rule.mode === 'itemise') return rule;
+  const { base = 'labour' } = rule;
+  return counterSale && base === 'parts'
+    ? { mode: 'itemise' }
+    : {
+        mode: 'percent',
+        base: counterSale ? 'labour' : base,
+        bp: rule.bp,
+        cap: amount(rule.cap),
+        floor: amount(rule.floor),
+      };
 }

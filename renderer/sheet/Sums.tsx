@@ -25,7 +25,7 @@ export function Sums({ order, locked }: { readonly order: Order; readonly locked
     [t('sheet.sumLabour', { hours: quantityText(sums.labourHours, 'h', writing) }), sums.labour, ofKinds('labour')],
     [t('sheet.sumParts'), sums.parts, ofKinds('part', 'fluid')],
     [t('sheet.sumOutside'), sums.outside, ofKinds('outside')],
-    [t('sheet.sumSupplies'), sums.supplies, byRule('supplies')],
+    [t('sheet.sumSupplies'), sums.supplies, sumReckoning(order, (step) => step.rule.startsWith('supplies'))],
     [t('sheet.sumFees'), sums.fees, ofKinds('fee')],
     [sums.wasteFee.words, sums.wasteFee.amount, byRule('waste-fee')],
     [t('sheet.sumCore'), sums.core, ofKinds('core')],

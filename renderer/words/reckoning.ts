@@ -7,6 +7,8 @@ const SUMS: ReadonlySet<string> = new Set([
   'unitPrice',
   'lines',
   'labour',
+  'parts',
+  'both',
   'base',
   'price',
   'worth',

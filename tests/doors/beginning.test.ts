@@ -1,6 +1,7 @@
 import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { backUp } from '../../electron/copies.ts';
 import { type OpenDoor, openWithDoor } from '../../electron/open.ts';
@@ -36,10 +37,15 @@ const shopGet = async () => {
   return answer.ok ? (answer.output as { isSetUp: boolean; settings: { name: string } | null }) : null;
 };
 
-/** A copy of a set-up garage with papers up to invoice 1046 or none, as a folder elsewhere. */
-async function copyElsewhere(): Promise<string> {
+/** A copy of a set-up garage with papers up to invoice 1046 or none, as a folder elsewhere; `spoilt` is done to it before. */
+async function copyElsewhere(spoilt?: string): Promise<string> {
   const other = await practiceShop();
   try {
+    if (spoilt !== undefined) {
+      const raw = new Database(join(other.folder, 'shop.sqlite'));
+      raw.exec(spoilt);
+      raw.close();
+    }
     return (await backUp(other.folder, join(folder, 'stick'))).path;
   } finally {
     await other.end();
@@ -87,6 +93,18 @@ test.each(['look', 'bring-back'] as const)(
     );
   },
 );
+
+test('a copy that is in place and could not be noted is told as both', async () => {
+  const copy = await copyElsewhere(
+    `CREATE TRIGGER full BEFORE INSERT ON trail BEGIN SELECT RAISE(ABORT, 'no room in the trail'); END`,
+  );
+  const back = await begin({ what: 'bring-back', copy, lastInvoice: 1052 });
+  expect(back).toMatchObject({ ok: true, output: { said: expect.stringMatching(/^The copy is in place in /) } });
+  expect(back).toMatchObject({ output: { said: expect.stringContaining('its trail does not say') } });
+  expect(back).toMatchObject({ output: { said: expect.stringContaining('no room in the trail') } });
+  expect(back).not.toMatchObject({ output: { said: expect.stringContaining('the next is') } });
+  expect(await shopGet()).toMatchObject({ isSetUp: true, settings: { name: 'Saltmarsh Motor Works' } });
+});
 
 test('only this machine’s own window begins a garage, in the shapes that there are', async () => {
   expect((await begin({ what: 'demo' }, '')).status).toBe(401);

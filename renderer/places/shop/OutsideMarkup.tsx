@@ -34,6 +34,7 @@ export function OutsideMarkup() {
               return bp === null ? null : { outsideMarkup: { ...outsideOf(now), bp } };
             }}
             wrong={t('rules.markupPercentWrong')}
+            note={t('rules.outsideBpSays')}
           />
           <Setting
             label={t('rules.outsideLimit')}
@@ -45,6 +46,7 @@ export function OutsideMarkup() {
               return { outsideMarkup: { ...outsideOf(now), limit } };
             }}
             wrong={t('start.overSumWrong')}
+            note={t('rules.outsideLimitSays')}
           />
         </>
       )}

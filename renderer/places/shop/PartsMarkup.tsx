@@ -75,6 +75,7 @@ function BandRows({ at, last }: { readonly at: number; readonly last: boolean })
             return upTo === null || upTo < 0 ? null : withBand(now, at, { upTo });
           }}
           wrong={t('rules.markupBandWrong')}
+          note={t('rules.markupUpToSays')}
         />
       )}
       <Setting
@@ -85,7 +86,7 @@ function BandRows({ at, last }: { readonly at: number; readonly last: boolean })
           return bp === null ? null : withBand(now, at, { bp });
         }}
         wrong={t('rules.markupPercentWrong')}
-        {...(last ? { note: t('rules.markupRest') } : {})}
+        note={t(last && at > 0 ? 'rules.markupRest' : 'rules.markupOnSays')}
       />
     </>
   );

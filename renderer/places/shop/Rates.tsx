@@ -1,3 +1,4 @@
+import { hrefOf } from '../../frame/router.ts';
 import { Cell } from '../../parts/Cell.tsx';
 import { act } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
@@ -6,7 +7,7 @@ import { t } from '../../words/t.ts';
 import { Billing } from './Billing.tsx';
 import { cellSaver } from './cell-saver.ts';
 import { saidOfList } from './list-error.ts';
-import { readShop, type ShopRow, useSaved, useShopPage } from './setting.tsx';
+import { readShop, SettingRow, type ShopRow, useSaved, useShopPage } from './setting.tsx';
 
 interface Rate {
   readonly id: string | null;
@@ -21,7 +22,24 @@ export function Rates() {
     <>
       <RateList />
       <Billing />
+      <SoldTogether />
     </>
+  );
+}
+
+/** Overlaps of labour and jobs at one price are no settings: they stand with their jobs, and the row leads there. */
+function SoldTogether() {
+  return (
+    <section>
+      <h3>{t('own.together')}</h3>
+      {(['overlaps', 'menu'] as const).map((list) => (
+        <SettingRow key={list} label={t(`own.${list}`)} note={t(`own.${list}Note`)}>
+          <a href={hrefOf('job-book')} aria-label={t('own.togetherLink', { what: t(`own.${list}`) })}>
+            {t('own.inTheJobBook')}
+          </a>
+        </SettingRow>
+      ))}
+    </section>
   );
 }
 

@@ -49,6 +49,7 @@ export function Reminding() {
               return days === null ? null : { [field]: days };
             }}
             wrong={t('shop.wholeWrong', { least, most: 365 })}
+            note={t(`terms.note-${field}`)}
           />
         ))}
         <p className="small ink-2">

@@ -1,3 +1,4 @@
+import { SUPPLIES_BASES } from '../../../core/money/line.ts';
 import { useWriting } from '../../state/shop.ts';
 import { amountText, rateText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
@@ -5,10 +6,10 @@ import { readPercent } from '../set-up/percent.ts';
 import { Setting, SettingChoice, type Settings, useShopPage } from './setting.tsx';
 
 type Share = Extract<Settings['supplies'], { mode: 'percent' }>;
-const SHARE: Share = { mode: 'percent', bp: 0, cap: null, floor: null, sentence: '' };
+const SHARE: Share = { mode: 'percent', base: 'labour', bp: 0, cap: null, floor: null, sentence: '' };
 const shareOf = ({ supplies }: Settings): Share => (supplies.mode === 'percent' ? supplies : SHARE);
 
-/** Supplies: each on its line, or a share of labour that the papers explain. */
+/** Supplies: each on its line, or a share of labour, parts or both that the papers explain. */
 export function Supplies() {
   const { settings } = useShopPage();
   const writing = useWriting();
@@ -27,6 +28,13 @@ export function Supplies() {
       />
       {settings.supplies.mode === 'itemise' ? null : (
         <>
+          <SettingChoice
+            label={t('shop.suppliesBase')}
+            value={settings.supplies.base}
+            options={SUPPLIES_BASES.map((value) => ({ value, words: t(`shop.suppliesBase-${value}`) }))}
+            change={(base, now) => ({ supplies: { ...shareOf(now), base } })}
+            note={t('own.suppliesBaseNote')}
+          />
           <Setting
             label={t('shop.shareOf')}
             show={(now) => rateText(shareOf(now).bp * 100, writing)}

@@ -1,7 +1,8 @@
 import { WordMark } from '../../parts/WordMark.tsx';
 import { t } from '../../words/t.ts';
+import { LawNote } from './LawNote.tsx';
 import { readWhole } from './read-whole.ts';
-import { Setting, SettingChoice, SettingDay, type Settings, useShopPage } from './setting.tsx';
+import { Setting, SettingChoice, type Settings, useShopPage } from './setting.tsx';
 
 type Terms = NonNullable<Settings['warrantyTerms']>;
 
@@ -41,6 +42,7 @@ export function Warranty() {
               return months === null ? null : change(now, { months });
             }}
             wrong={t('shop.wholeWrong', { least: 1, most: 120 })}
+            note={t('terms.monthsWords')}
           />
           <Setting
             label={`${t('terms.distance')}, ${t(settings.distance === 'km' ? 'cars.km' : 'cars.mi')}`}
@@ -50,6 +52,7 @@ export function Warranty() {
               return distance === null ? null : change(now, { distance });
             }}
             wrong={t('shop.wholeWrong', { least: 1, most: 1_000_000 })}
+            note={t('terms.distanceWords')}
           />
           <SettingChoice
             label={t('terms.edges')}
@@ -59,19 +62,9 @@ export function Warranty() {
               { value: 'out', words: t('terms.edgesOut') },
             ]}
             change={(edge, now) => change(now, { edgesIncluded: edge === 'in' })}
+            note={t('terms.edgesWords')}
           />
-          <Setting
-            label={t('terms.source')}
-            show={(now) => termsOf(now).source}
-            read={(source, now) => change(now, { source })}
-            wrong={t('shop.wordsWrong')}
-          />
-          <SettingDay
-            label={t('terms.checkedOn')}
-            show={(now) => termsOf(now).checkedOn ?? ''}
-            read={(text, now) => change(now, { checkedOn: text === '' ? null : text })}
-            note={t('terms.checkRule')}
-          />
+          <LawNote of={termsOf} change={change} />
         </>
       )}
     </section>

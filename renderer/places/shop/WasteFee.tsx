@@ -42,12 +42,14 @@ export function WasteFee() {
               return amount === null || amount < 0 ? null : change(now, { amount });
             }}
             wrong={t('start.overSumWrong')}
+            note={t('rules.wasteAmountSays')}
           />
           <Setting
             label={t('rules.wasteCalled')}
             show={(now) => feeOf(now).words}
             read={(words, now) => (words.trim() === '' ? null : change(now, { words }))}
             wrong={t('shop.nameNeeded')}
+            note={t('rules.wasteCalledSays')}
           />
           <SettingChoice
             label={t('rules.wasteWhen')}
@@ -57,6 +59,7 @@ export function WasteFee() {
               { value: 'part-or-fluid', words: t('rules.waste-part-or-fluid') },
             ]}
             change={(when, now) => change(now, { when })}
+            note={t('rules.wasteWhenSays')}
           />
           <LawNote of={feeOf} change={change} />
         </>

@@ -76,14 +76,25 @@ export const own = {
   taxKindsNote: 'Lines of a kind that is not ticked bear nothing of it, as labour in some places.',
   taxRoundingNote:
     'Line by line can differ from once a paper by a few of the smallest coin: a local rule may name one.',
-  suppliesNote: 'Rags, cleaner, grease: each typed as its own line, or one sum on every order with charged labour.',
-  suppliesShareNote: 'Of the charged labour of an order, before tax; never on labour that is given.',
+  suppliesNote: 'Rags, cleaner, grease: each typed as its own line, or one sum an order, reckoned.',
+  suppliesShareNote: 'Once an order, at the prices of its lines.',
+  suppliesBaseNote:
+    'Of what an order charges of it; never of what is given or stands inside a fixed price. Nothing is asked for parts sold over the counter.',
   'supplies-floor-note': 'Where the share comes to less, this is taken. Empty: the share alone.',
   'supplies-cap-note': 'Where the share comes to more, this is taken. A local rule may set it.',
   suppliesSentenceNote: 'Printed under quotes and invoices where supplies are charged.',
   zoneNote: 'Clocks, days and due dates are told in this zone.',
   distanceNote: 'What a new car’s clock counts in; each car may have its own.',
   torqueNote: 'What the bench shows first; the other stands beside it.',
+  // what is kept in the job book
+  together: 'Work that is sold together',
+  overlaps: 'Hours that two jobs share',
+  overlapsNote:
+    'Kept with each job under “goes with”: where both are on a sheet, the second one’s labour takes so much less.',
+  menu: 'Jobs with their lines ready',
+  menuNote: 'Their hours, parts and fluids are kept there. One price for all of it is typed at the job, on its sheet.',
+  inTheJobBook: 'in the job book',
+  togetherLink: '{what}: in the job book',
   // dates, volumes, numbers
   dateForm: 'Dates',
   dateFormNote: 'On papers and in the window. The fields where a day is picked show it as this machine does.',

@@ -10,6 +10,8 @@ export const reckoning = {
   'job-fixed-price': 'A fixed price stands for the lines, worth {lines}',
   'fixed-price-share': 'The line’s share of the fixed price {of}, by worth',
   supplies: '{bp} of labour {labour} for shop supplies',
+  'supplies-parts': '{bp} of parts and fluids {parts} for shop supplies',
+  'supplies-both': '{bp} of labour, parts and fluids {both} for shop supplies',
   'waste-fee': '{words}, once an order',
   'sheet-discount': 'Discount, {words}, of {of}',
   'discount-share': 'The line’s share of the discount {of}, by worth',

@@ -62,9 +62,11 @@ function addAgain(sheet: Sheet, rules: MoneyRules) {
   const rule = rules.supplies;
   let supplies = new Decimal(0);
   if (rule.mode === 'percent') {
-    const labour = add(bears.filter((one) => one.kind === 'labour' && !one.fixed).map((one) => one.value));
-    if (labour.greaterThan(0)) {
-      supplies = Decimal.max(whole(labour.times(rule.bp).div(10_000)), rule.floor ?? 0);
+    const goods = ['part', 'fluid'];
+    const kinds = { labour: ['labour'], parts: goods, both: ['labour', ...goods] }[rule.base ?? 'labour'];
+    const on = add(bears.filter((one) => kinds.includes(one.kind) && !one.fixed).map((one) => one.value));
+    if (on.greaterThan(0)) {
+      supplies = Decimal.max(whole(on.times(rule.bp).div(10_000)), rule.floor ?? 0);
       if (rule.cap !== null) supplies = Decimal.min(supplies, rule.cap);
     }
   }

@@ -100,6 +100,7 @@ export const anyRules: fc.Arbitrary<MoneyRules> = fc.record({
     fc.constant({ mode: 'itemise' as const }),
     fc.record({
       mode: fc.constant('percent' as const),
+      base: fc.constantFrom('labour', 'parts', 'both', undefined),
       bp: fc.integer({ min: 0, max: 2_000 }),
       cap: fc.option(amount(0, 5_000)),
       floor: fc.option(amount(0, 1_000)),

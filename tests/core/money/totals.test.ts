@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { creditedBase, reckonCredit } from '../../../core/money/credit.ts';
 import { money } from '../../../core/money/money.ts';
+import { rulesOf } from '../../../core/money/shop-rules.ts';
 import { reckonSheet } from '../../../core/money/totals.ts';
 import { everything, job, line, plain, sheet, tax } from './sheets.ts';
 
@@ -57,6 +58,37 @@ describe('supplies', () => {
     expect(of(0).supplies).toBe(0);
     expect(of(43_200, { given: true }).supplies).toBe(0);
     expect(of(43_200, { discount: { bp: 5000 } }).supplies).toBe(1080);
+  });
+
+  test('of labour, of parts and fluids, or of both; never of outside work, fees, old units, or what a fixed price holds', () => {
+    const lines = [
+      line('work', 'labour', 10_000),
+      line('pads', 'part', 6_000),
+      line('oil', 'fluid', 2_000),
+      line('grind', 'outside', 50_000),
+      line('fee', 'fee', 50_000),
+      line('old', 'core', 50_000),
+      { ...line('free', 'part', 50_000), given: true },
+    ];
+    const menu = job('menu', [line('more', 'labour', 9600), line('disc', 'part', 9600)], { fixedPrice: money(12_000) });
+    const on = (base: 'labour' | 'parts' | 'both') =>
+      reckonSheet(sheet([job('a', lines), menu]), { ...plain, supplies: { ...percent, base } });
+    // 5 % of 100.00, of 60.00 + 20.00, of all three.
+    expect([on('labour').supplies, on('parts').supplies, on('both').supplies]).toEqual([500, 400, 900]);
+    expect(on('both').reckoning).toContainEqual({
+      rule: 'supplies-both',
+      on: { both: 18_000, bp: 500, cap: 2500, floor: 100 },
+      result: 900,
+    });
+  });
+
+  test('over the counter nothing is worked on: a share of parts asks for nothing there', () => {
+    const settings = { taxes: [], prices: 'exclusive', taxRounding: 'document' } as const;
+    const sold = sheet([job('sale', [line('pads', 'part', 6_000)])]);
+    const asked = (base: 'parts' | 'both', counter: boolean) =>
+      reckonSheet(sold, rulesOf({ ...settings, supplies: { ...percent, base } }, counter)).supplies;
+    expect([asked('parts', false), asked('both', false)]).toEqual([300, 300]);
+    expect([asked('parts', true), asked('both', true)]).toEqual([0, 0]);
   });
 
   test('bear the tax of their own kind', () => {
