@@ -1,5 +1,5 @@
 import type { Bearer } from './bearer.ts';
-import type { CoreTax, LineKind, MoneyRules, Sheet, SheetJob, Tax, TaxTotal } from './line.ts';
+import type { CoreTax, LineKind, MoneyRules, Sheet, SheetJob, SheetTotals, Tax, TaxTotal } from './line.ts';
 import { type Money, money, scale, sum } from './money.ts';
 import { type Steps, startSteps } from './reckoning.ts';
 import { taxesOf } from './tax.ts';
@@ -32,6 +32,14 @@ export function coreTaxStays(job: SheetJob, rules: MoneyRules): boolean {
 export function withoutTax(kind: LineKind, base: Money, { exempt }: Pick<Sheet, 'exempt'>, rules: MoneyRules): Money {
   const taxes = exempt ? [] : taxesOn({ kind, untaxed: false }, rules);
   return money(base - sum(taxesOf([{ base, taxes }], rules, startSteps()).totals.map(({ amount }) => amount)));
+}
+
+/** What a sheet charges for old units, without the tax that inclusive prices hold: no sale, since it goes back. Minor units. */
+export function coreCharge(totals: SheetTotals, sheet: Pick<Sheet, 'exempt'>, rules: MoneyRules): Money {
+  const bases = totals.lines.filter((line) => line.kind === 'core').map(({ base }) => base);
+  if (rules.prices === 'exclusive') return sum(bases);
+  const parts = rules.taxRounding === 'line' ? bases : [sum(bases)];
+  return sum(parts.map((base) => withoutTax('core', base, sheet, rules)));
 }
 
 /**

@@ -1,6 +1,7 @@
 import { hoursX1000 } from '../../core/bench/clock.ts';
 import { type CostedLine, orderCost } from '../../core/books/order-cost.ts';
 import type { OutputOf } from '../../core/contract/index.ts';
+import { coreCharge } from '../../core/money/core-tax.ts';
 import { profitOf } from '../../core/money/margin.ts';
 import { money, scale, sum } from '../../core/money/money.ts';
 import { type WayOut, waysOut } from '../../core/order/ways-out.ts';
@@ -206,9 +207,7 @@ function marginOf(loaded: Loaded, reckoned: Reckoned): CloseOut['margin'] {
     })),
   );
   const of = orderCost(costed, stray, paid);
-  const cores = new Set(lines.filter((line) => line.kind === 'core').map((line) => line.id));
-  const coreTax = sum(totals.lines.filter((line) => cores.has(line.lineId)).map((line) => line.base));
-  const sold = money(totals.net - coreTax);
+  const sold = money(totals.net - coreCharge(totals, reckoned.sheet, reckoned.rules));
   const { profit, marginX10 } = profitOf(sold, of.total);
   const { total, unknown, ...parts } = of;
   return { sold, ...parts, cost: total, profit, marginX10, unknownCosts: unknown };

@@ -27,15 +27,27 @@ export function countedMinutes(entries: Loaded['entries'], jobId: string, person
     .reduce((minutes, entry) => minutes + Math.floor(((entry.off_at ?? entry.on_at) - entry.on_at) / MINUTE), 0);
 }
 
+/**
+ * Minutes that a line of labour charges as clocked: those of its job, once. Where the job has several such lines the
+ * first of them has all of its minutes, the others none: which work a minute went to was not clocked.
+ */
+function minutesOf(line: LineRow, lines: readonly LineRow[], entries: Loaded['entries']): number {
+  const first = lines.find((one) => one.job_id === line.job_id && isClocked(one));
+  return first?.id === line.id ? countedMinutes(entries, line.job_id) : 0;
+}
+
+const isClocked = (line: LineRow): boolean => line.kind === 'labour' && line.billing === 'clocked';
+
 /** Hours or pieces that a line charges, thousandths: as typed; book less overlap while the named job is done too; or clocked, to the shop's step. */
 function chargedQuantity(
   line: LineRow,
+  lines: readonly LineRow[],
   onSheet: ReadonlySet<string>,
   entries: Loaded['entries'],
   billing: BillingStep,
 ): number {
   if (line.kind !== 'labour' || line.billing === 'typed') return line.quantity;
-  if (line.billing === 'clocked') return clockedHours(countedMinutes(entries, line.job_id), billing);
+  if (line.billing === 'clocked') return clockedHours(minutesOf(line, lines, entries), billing);
   const shared =
     line.overlap_job_id !== null && line.overlap_job_id !== line.job_id && onSheet.has(line.overlap_job_id);
   return shared ? Math.max(0, line.book - line.overlap) : line.book;
@@ -57,11 +69,8 @@ function sheetJob(
       .map((line) => ({
         id: line.id,
         kind: line.kind,
-        quantity: chargedQuantity(line, onSheet, entries, billing),
-        clocked:
-          line.kind === 'labour' && line.billing === 'clocked'
-            ? { minutes: countedMinutes(entries, line.job_id), ...billing }
-            : undefined,
+        quantity: chargedQuantity(line, lines, onSheet, entries, billing),
+        clocked: isClocked(line) ? { minutes: minutesOf(line, lines, entries), ...billing } : undefined,
         unitPrice: money(line.unit_price),
         given: line.given === 1,
         exchange: isExchange(line),
@@ -142,7 +151,7 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
   const billedLines = new Map(sheet.jobs.flatMap((job) => job.lines.map((line) => [line.id, line.quantity] as const)));
   /** Hours or pieces that a line charges, thousandths. */
   const charged = (line: LineRow) =>
-    billedLines.get(line.id) ?? chargedQuantity(line, onSheet, loaded.entries, settings.billing);
+    billedLines.get(line.id) ?? chargedQuantity(line, loaded.lines, onSheet, loaded.entries, settings.billing);
   return {
     sheet,
     rules,

@@ -42,3 +42,30 @@ test('76 clocked minutes at 96.00: by the tenth, by the quarter, up; the invoice
   expect((await garage.did('Desk', 'order.get', { id })).jobs[0]?.lines[0]?.charged).toBe(1500);
   expect((await garage.did('Odile', 'care.verify', {})).faults).toEqual([]);
 });
+
+test('two lines of labour as clocked in one job: its minutes are charged once, by the first of them', async () => {
+  const clocked = { kind: 'labour', quantity: 0, unit: 'h', billing: 'clocked' } as const;
+  const { id, jobs } = await orderOf(garage, [
+    { ...clocked, words: 'Look for the noise', unitPrice: 9600 },
+    { ...clocked, words: 'Mend it', unitPrice: 12_000 },
+  ]);
+  const jobId = jobs[0]?.id ?? '';
+  const [first = '', second = ''] = jobs[0]?.lineIds ?? [];
+  await saidYes(garage, id, [jobId], 20_000);
+  await garage.did('Runa', 'clock.on', { jobId });
+  garage.now += 60 * 60_000;
+  await garage.did('Runa', 'clock.off', {});
+  const charged = async () => {
+    const { jobs: all, sums } = await garage.did('Desk', 'order.get', { id });
+    return [...(all[0]?.lines ?? []).map((line) => [line.words, line.charged]), sums?.labourHours, sums?.gross];
+  };
+  expect(await charged()).toEqual([['Look for the noise', 1000], ['Mend it', 0], 1000, 9600]);
+  // Without the first the other one charges them.
+  await garage.did('Desk', 'line.takeOut', { id: first, revision: 1 });
+  expect(await charged()).toEqual([['Mend it', 1000], 1000, 12_000]);
+  await garage.did('Desk', 'line.putBack', { id: first, revision: 2 });
+  await garage.did('Desk', 'line.give', { id: first, revision: 3, given: true });
+  // Given hours are given, not charged by another line.
+  expect(await charged()).toEqual([['Look for the noise', 1000], ['Mend it', 0], 0, 0]);
+  expect(second).not.toBe('');
+});
