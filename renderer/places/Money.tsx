@@ -8,10 +8,11 @@ import { t } from '../words/t.ts';
 import type { PlaceProps } from './index.ts';
 import { Owed, Taken } from './money/Owed.tsx';
 import { Papers } from './money/Papers.tsx';
+import { Statements } from './money/Statements.tsx';
 import { ToSend } from './money/ToSend.tsx';
 import './money/money.css';
 
-const PAGES = ['owed', 'papers', 'to-send'] as const;
+const PAGES = ['owed', 'papers', 'to-send', 'statements'] as const;
 
 /** The place Money: what is owed and what was taken today, every paper, and what waits to be sent. */
 export default function Money({ path }: PlaceProps) {
@@ -42,6 +43,7 @@ export default function Money({ path }: PlaceProps) {
         ))}
       </nav>
       {page === 'papers' ? <Papers /> : null}
+      {page === 'statements' ? <Statements /> : null}
       {page === 'to-send' ? <ToSend asked={toSend} /> : null}
       {page === 'owed' ? (
         <>

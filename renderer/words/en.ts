@@ -34,6 +34,7 @@ import { rules } from './en/rules.ts';
 import { sheet } from './en/sheet.ts';
 import { shop } from './en/shop.ts';
 import { start } from './en/start.ts';
+import { statement } from './en/statement.ts';
 import { stock } from './en/stock.ts';
 import { terms } from './en/terms.ts';
 import { today } from './en/today.ts';
@@ -64,6 +65,7 @@ export const en = {
   leave,
   lab,
   money,
+  statement,
   next,
   orders,
   own,

@@ -21,6 +21,7 @@ import { Doubles } from './Doubles.tsx';
 import { MayYes } from './MayYes.tsx';
 import { Owed } from './Owed.tsx';
 import { Privacy } from './Privacy.tsx';
+import { StatementPart } from './StatementPart.tsx';
 import './list.css';
 import './customer.css';
 
@@ -92,6 +93,7 @@ export function CustomerPage({ id }: { readonly id: string }) {
         <div>
           <Part head={t('customers.owe')}>
             <Owed customer={data} />
+            {desk ? <StatementPart customerId={id} email={fields.email} /> : null}
           </Part>
           <Part head={t('customers.terms')}>
             <Terms customer={data} />

@@ -5,6 +5,7 @@ export const money = {
   'page-owed': 'Owed and taken',
   'page-papers': 'Papers',
   'page-to-send': 'To send',
+  'page-statements': 'Statements',
   deskOnly: 'The desk’s or the owner’s code opens this page.',
   unpaid: { one: 'One invoice is unpaid.', other: '{n} invoices are unpaid.' },
   pastDue: { one: 'One is past its day.', other: '{n} are past their day.' },

@@ -24,4 +24,11 @@ export const reckoning = {
   net: 'Before tax',
   tax: 'Taxes, added',
   gross: 'With tax',
+  'statement-opening': 'Owed before {from}',
+  'statement-invoiced': 'Invoices',
+  'statement-credited': 'Credit notes',
+  'statement-paid': 'Payments',
+  'statement-back': 'Paid back',
+  'statement-rounding': 'Cash rounding',
+  'statement-closing': 'Owed on {until}',
 } as const;
