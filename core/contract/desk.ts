@@ -167,6 +167,9 @@ export const deskRoom = {
       /** Cars that were once theirs, with the plate of that time; whose they are now is not told. */
       carsGone: z.array(carBrief.extend({ from: civilDate, to: civilDate })),
       orders: z.array(z.strictObject({ id, number: z.int(), openedAt: instant, car: z.string(), toPay: seenAmount })),
+      /** Orders whose invoice is made out to them and that do not come to nought, also those of others that they pay for. */
+      open: z.array(z.strictObject({ id, number: z.int(), car: z.string(), toPay: seenAmount })),
+      /** The sum of these, minor units. */
       owed: seenAmount,
       since: instant,
       /** Bookings that they did not come to. */

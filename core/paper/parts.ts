@@ -104,10 +104,10 @@ export interface PaperTaxRow {
 export type PaperMethod = 'cash' | 'card' | 'transfer' | 'account';
 
 export interface PaperTaken {
-  readonly what: 'deposit' | 'payment' | 'credit';
+  readonly what: 'deposit' | 'payment' | 'refund' | 'credit';
   readonly method: PaperMethod | null;
   readonly date: PaperDate;
-  /** Positive; printed as taken off. */
+  /** Positive, printed as taken off; what was paid back is below zero. */
   readonly amount: number;
 }
 

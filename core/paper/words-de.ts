@@ -56,7 +56,7 @@ export const GERMAN: PaperWords = {
   taxHeld: (name, rate, base) => `darin ${name} ${rate}, in ${base}`,
   taxOnOldUnits: (name, rate, base) => `${name} ${rate} auf den Wert des Altteils von ${base}`,
   total: 'Summe',
-  taken: { deposit: 'Anzahlung', payment: 'Gezahlt', credit: 'Guthaben' },
+  taken: { deposit: 'Anzahlung', payment: 'Gezahlt', refund: 'Zurückgezahlt', credit: 'Guthaben' },
   method: { cash: 'bar', card: 'Karte', transfer: 'Überweisung', account: 'auf Rechnung' },
   cashRounding: 'Barrundung',
   toPay: 'Zu zahlen',

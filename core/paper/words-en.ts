@@ -59,7 +59,7 @@ export const ENGLISH: PaperWords = {
   taxHeld: (name, rate, base) => `of it ${name} ${rate}, in ${base}`,
   taxOnOldUnits: (name, rate, base) => `${name} ${rate} on the old unit’s value of ${base}`,
   total: 'Total',
-  taken: { deposit: 'Deposit', payment: 'Paid', credit: 'Credit' },
+  taken: { deposit: 'Deposit', payment: 'Paid', refund: 'Paid back', credit: 'Credit' },
   method: { cash: 'cash', card: 'card', transfer: 'transfer', account: 'on account' },
   cashRounding: 'Cash rounding',
   toPay: 'To pay',

@@ -54,7 +54,7 @@ export interface PaperWords {
   readonly taxHeld: (name: string, rate: string, base: string) => string;
   readonly taxOnOldUnits: (name: string, rate: string, base: string) => string;
   readonly total: string;
-  readonly taken: Readonly<Record<'deposit' | 'payment' | 'credit', string>>;
+  readonly taken: Readonly<Record<'deposit' | 'payment' | 'refund' | 'credit', string>>;
   readonly method: Readonly<Record<PaperMethod, string>>;
   readonly cashRounding: string;
   readonly toPay: string;

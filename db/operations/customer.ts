@@ -124,6 +124,24 @@ async function noShowsOf(context: Context, ids: readonly string[]): Promise<numb
   return Number(row.n);
 }
 
+/** Orders whose invoice is made out to these entries and that are not settled, newest first: also those they pay for others. */
+async function openOf(context: Context, ids: readonly string[]) {
+  const rows = await context.tx
+    .selectFrom('paper')
+    .innerJoin('order_balance', 'order_balance.work_order_id', 'paper.work_order_id')
+    .innerJoin('work_order', 'work_order.id', 'paper.work_order_id')
+    .innerJoin('car', 'car.id', 'work_order.car_id')
+    .select(['work_order.id', 'work_order.number', 'car.words', 'car.plate', 'order_balance.owed'])
+    .where('paper.kind', '=', 'invoice')
+    .where('paper.customer_id', 'in', ids)
+    .where('order_balance.owed', '<>', 0)
+    .orderBy('work_order.opened_at', 'desc')
+    .execute();
+  return rows.map(({ id, number, words, plate, owed }) => ({
+    ...{ id, number, car: `${plate} ${words}`.trim(), toPay: owed },
+  }));
+}
+
 export const customerHandlers: Handlers = {
   'customer.add': async (input, context) => ({ id: await addCustomer(context, input), revision: 1 }),
   'customer.change': async ({ id, revision, change }, context) => {
@@ -163,26 +181,8 @@ export const customerHandlers: Handlers = {
       .orderBy('work_order.opened_at', 'desc')
       .limit(200)
       .execute();
-    const papers = await context.tx
-      .selectFrom('paper')
-      .select(['work_order_id', 'kind', 'gross'])
-      .where('customer_id', 'in', ids)
-      .where('kind', 'in', ['invoice', 'credit-note'])
-      .execute();
-    const paid = await context.tx
-      .selectFrom('payment')
-      .innerJoin('work_order', 'work_order.id', 'payment.work_order_id')
-      .select(['payment.work_order_id', 'payment.amount'])
-      .where('work_order.customer_id', 'in', ids)
-      .execute();
-    const toPay = (orderId: string) => {
-      const mine = papers.filter((paper) => paper.work_order_id === orderId);
-      if (mine.length === 0) return 0;
-      return (
-        mine.reduce((sum, paper) => sum + (paper.kind === 'invoice' ? paper.gross : -paper.gross), 0) -
-        paid.filter((one) => one.work_order_id === orderId).reduce((sum, one) => sum + one.amount, 0)
-      );
-    };
+    const open = await openOf(context, ids);
+    const toPay = new Map(open.map((one) => [one.id, one.toPay]));
     return {
       id,
       revision: row.revision,
@@ -193,9 +193,10 @@ export const customerHandlers: Handlers = {
         number: order.number,
         openedAt: order.opened_at,
         car: `${order.plate} ${order.words}`.trim(),
-        toPay: context.seesPrices ? toPay(order.id) : null,
+        toPay: context.seesPrices ? (toPay.get(order.id) ?? 0) : null,
       })),
-      owed: context.seesPrices ? orders.reduce((sum, order) => sum + toPay(order.id), 0) : null,
+      open: context.seesPrices ? open : [],
+      owed: context.seesPrices ? open.reduce((sum, order) => sum + order.toPay, 0) : null,
       since: row.made_at,
       noShows: await noShowsOf(context, ids),
       ...joining,

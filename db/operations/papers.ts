@@ -18,9 +18,9 @@ import { nextNumber } from '../series.ts';
 
 const takenOf = (loaded: Loaded, zone: string): PaperTaken[] =>
   loaded.payments
-    .filter((payment) => payment.kind === 'deposit' || payment.kind === 'payment')
+    .flatMap((payment) => (payment.kind === 'rounding' ? [] : [{ ...payment, kind: payment.kind }]))
     .map((payment) => ({
-      what: payment.kind === 'deposit' ? 'deposit' : 'payment',
+      what: payment.kind,
       method: payment.way === '' ? null : payment.way,
       date: civilDateOf(payment.at, zone),
       amount: payment.amount,

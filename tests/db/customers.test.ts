@@ -16,7 +16,7 @@ const visit = (name: string, phone: string, plate: string) =>
     complaint: 'It whines.',
     here: true,
   });
-const invoiced = async (orderId: string) => {
+const invoiced = async (orderId: string, role: 'customer' | 'payer' = 'customer') => {
   const job = await garage.did('Desk', 'job.add', {
     orderId,
     job: { title: 'Look' },
@@ -26,7 +26,7 @@ const invoiced = async (orderId: string) => {
     orderId,
     jobs: [{ jobId: job.id, answer: 'yes' }],
     upTo: { total: 50_000 },
-    spoken: { name: 'They', role: 'customer' },
+    spoken: { name: 'They', role },
     way: 'person',
   });
   return garage.did('Odile', 'invoice.issue', { orderId });
@@ -293,4 +293,25 @@ describe('keys and storage', () => {
       ...{ told: false, days: 0, gross: 0 },
     });
   });
+});
+
+test('what a payer owes counts the payments on orders of others, what was credited, and nothing of what others pay', async () => {
+  const { id: payerId } = await garage.did('Desk', 'customer.add', { name: 'Northgate Gears' });
+  const { id: orderId, customerId } = await garage.did('Desk', 'order.book', {
+    ...{ customer: { add: { name: 'Per Halloran' } }, car: { add: { plate: 'A 3', words: 'Corvane R', unit: 'km' } } },
+    ...{ complaint: 'It whines.', here: true, payerId },
+  });
+  await invoiced(orderId, 'payer');
+  const owes = async (id: string) => {
+    const { owed, open } = await garage.did('Desk', 'customer.get', { id });
+    return [owed, ...open.map((one) => [one.id, one.toPay])];
+  };
+  const closing = async (id: string) => (await garage.did('Desk', 'statement.get', { customerId: id })).closing;
+  expect(await owes(payerId)).toEqual([12_600, [orderId, 12_600]]);
+  await garage.did('Desk', 'payment.take', { orderId, kind: 'payment', way: 'card', amount: 2600 });
+  expect(await owes(payerId)).toEqual([10_000, [orderId, 10_000]]);
+  expect(await closing(payerId)).toBe(10_000);
+  expect(await owes(customerId)).toEqual([0]);
+  await garage.did('Desk', 'payment.take', { orderId, kind: 'payment', way: 'card', amount: 10_000 });
+  expect(await owes(payerId)).toEqual([0]);
 });

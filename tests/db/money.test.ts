@@ -1,5 +1,9 @@
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { OutputOf } from '../../core/contract/index.ts';
+import type { InvoicePaper } from '../../core/paper/document.ts';
+import { readPages, textOf } from '../paper/read-back.ts';
 import { at, type PracticeShop, practiceShop } from './practice-shop.ts';
 
 let garage: PracticeShop;
@@ -132,4 +136,24 @@ test('a mechanic is told whose move it is, not how much is owed', async () => {
   expect(await seen('Desk')).toMatchObject({ what: 'pay-and-collect', with: { balance: 12_000 } });
   expect(await seen('Runa')).toMatchObject({ what: 'pay-and-collect', with: {} });
   expect(Object.keys((await seen('Runa')).with)).not.toContain('balance');
+});
+
+test('an invoice after a deposit that was partly paid back says both, so that its lines add up to what is to pay', async () => {
+  const order = await invoiced('KTB 4471', 'Ilse Vandermeer', 5000);
+  await garage.did('Desk', 'payment.take', { orderId: order.id, kind: 'refund', way: 'cash', amount: 2000 });
+  const { paperId } = await order.bill();
+  const raw = new Database(join(garage.folder, 'shop.sqlite'), { readonly: true });
+  const text = raw.prepare('SELECT document FROM paper WHERE id = ?').pluck().get(paperId) as string;
+  raw.close();
+  const document = JSON.parse(text) as InvoicePaper;
+  expect(document.taken.map(({ what, amount }) => [what, amount])).toEqual([
+    ['deposit', 5000],
+    ['refund', -2000],
+  ]);
+  const taken = document.taken.reduce((sum, one) => sum + one.amount, 0);
+  expect(document.toPay).toBe(document.sums.total - taken + document.cashRounding);
+  expect(document.toPay).toBe(9000);
+  const { base64 } = await garage.did('Desk', 'paper.read', { id: paperId });
+  const printed = (await readPages(new Uint8Array(Buffer.from(base64, 'base64')))).map(textOf).join('\n');
+  expect(printed).toMatch(/Paid back, Cash[^\n]*\s+20\.00/i);
 });

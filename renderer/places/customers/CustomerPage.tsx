@@ -93,7 +93,7 @@ export function CustomerPage({ id }: { readonly id: string }) {
         <div>
           <Part head={t('customers.owe')}>
             <Owed customer={data} />
-            {desk ? <StatementPart customerId={id} email={fields.email} /> : null}
+            {desk ? <StatementPart customer={{ id, name: fields.name, email: fields.email }} /> : null}
           </Part>
           <Part head={t('customers.terms')}>
             <Terms customer={data} />

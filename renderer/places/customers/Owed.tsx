@@ -14,9 +14,8 @@ type Customer = OutputOf<'customer.get'>;
 export function Owed({ customer }: { readonly customer: Customer }) {
   const writing = useWriting();
   const desk = useSession((session) => session.person?.role !== 'mechanic');
-  const { owed, orders } = customer;
+  const { owed, open } = customer;
   if (owed === null) return <p className="ink-2">{t('customers.notSeen')}</p>;
-  const open = orders.filter((order) => (order.toPay ?? 0) !== 0);
   return (
     <>
       {open.length === 0 ? (
