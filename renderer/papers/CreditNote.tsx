@@ -36,12 +36,17 @@ export function CreditNote({ order }: { readonly order: Order }) {
   const writing = useWriting();
   const { open, unfold, fold, opener } = useFold();
   const [made, setMade] = useState<Made | null>(null);
-  if (invoiceOf(order) === undefined) return null;
+  const invoicePaperId = invoiceOf(order)?.id;
+  const left = useAsk('creditNote.left', open && invoicePaperId !== undefined ? { invoicePaperId } : null);
+  if (invoicePaperId === undefined) return null;
+  // Drawn once its rows are there, so that the hands begin at the first of them.
   return (
     <section aria-label={t('sheet.credit')}>
-      {open ? (
+      {open && left.error !== null ? <Wrong error={left.error} /> : null}
+      {open && left.data !== undefined ? (
         <CreditForm
-          order={order}
+          invoicePaperId={invoicePaperId}
+          rows={left.data.rows}
           onMade={(note) => {
             setMade(note);
             fold();
@@ -64,17 +69,16 @@ export function CreditNote({ order }: { readonly order: Order }) {
 }
 
 interface FormProps {
-  readonly order: Order;
+  readonly invoicePaperId: string;
+  readonly rows: readonly Row[];
   readonly onMade: (made: Made) => void;
   readonly onLeave: () => void;
 }
 
-function CreditForm({ order, onMade, onLeave }: FormProps) {
+function CreditForm({ invoicePaperId, rows, onMade, onLeave }: FormProps) {
   const writing = useWriting();
   const form = useUnfolded<HTMLFormElement>(onLeave);
   const credit = useDo('creditNote.issue');
-  const invoicePaperId = invoiceOf(order)?.id;
-  const rows = useAsk('creditNote.left', invoicePaperId === undefined ? null : { invoicePaperId }).data?.rows ?? [];
   /** Quantities as typed, by row. */
   const [named, setNamed] = useState<Readonly<Record<string, string>>>({});
   const [reason, setReason] = useState('');
@@ -99,7 +103,7 @@ function CreditForm({ order, onMade, onLeave }: FormProps) {
       const quantity = quantityOf(row);
       return quantity === null || quantity === 0 || quantity > row.left ? [] : [{ lineId: row.lineId, quantity }];
     });
-    if (reason.trim() === '' || credited.length !== chosen.length || invoicePaperId === undefined) return;
+    if (reason.trim() === '' || credited.length !== chosen.length) return;
     const answer = await credit.run({ invoicePaperId, reason, lines: credited });
     if (answer.ok) onMade(answer.output);
   };
