@@ -54,11 +54,11 @@ test('mileage out, invoice, two payments, a credit note and the car handed over,
   await expect(payments).toContainText(t('sheet.held', { sum: '5.04' }));
   await keys.press('Control+Enter');
   await expect(payments).toContainText(t('papers.nothingOpen'));
-  keys.report('and partly credited and paid back', 123);
+  keys.report('and partly credited and paid back', 129);
 
   await keys.press('Control+Enter');
   await expect(page.getByRole('region', { name: t('papers.handOver') })).toContainText(t('papers.gonePaid'));
-  keys.report('and handed over', 124);
+  keys.report('and handed over', 130);
 
   const order = await garage.order(id);
   expect(order.handedOverAt).not.toBeNull();
