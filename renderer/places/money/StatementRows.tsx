@@ -36,7 +36,8 @@ export function StatementRows({ label, until, rows, joined, onFile }: Props) {
   const goOnFrom = (id: string) => {
     const after = rows.slice(rows.findIndex((row) => row.id === id) + 1);
     const next = after.find((row) => row.sent.length === 0 && row.file !== null);
-    list.current?.querySelector<HTMLElement>(`[data-id="${next?.id ?? id}"] :is(input, a)`)?.focus();
+    const to = next === undefined ? `[data-id="${id}"] a` : `[data-id="${next.id}"] input`;
+    list.current?.querySelector<HTMLElement>(to)?.focus();
   };
   return (
     <ul className="statement-rows" ref={list} aria-label={label}>
