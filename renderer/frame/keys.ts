@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { holdUnread } from '../parts/unread.ts';
 import { useMachine } from '../state/machine.ts';
 
 /** 'Alt+J', 'Ctrl+Enter', 'N', '/', 'Space', 'Esc', 'ArrowUp'. Letters in capitals, without Shift. */
@@ -44,6 +45,7 @@ function onKeyDown(event: KeyboardEvent): void {
   const dialog = document.querySelector('dialog[open]');
   if (dialog !== null && !dialog.contains(target) && combo !== 'Esc') return;
   event.preventDefault();
+  if (combo === 'Ctrl+Enter' && holdUnread()) return;
   found.run.current(event);
 }
 

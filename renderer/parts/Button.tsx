@@ -1,5 +1,6 @@
 import { type ReactNode, type Ref, useId } from 'react';
 import { t } from '../words/t.ts';
+import { holdUnread } from './unread.ts';
 
 interface Props {
   readonly children: ReactNode;
@@ -49,7 +50,7 @@ export function Button({
       aria-label={label}
       aria-expanded={expanded}
       onClick={(event) => {
-        if (disabled || isHeld) event.preventDefault();
+        if (disabled || isHeld || (kind === 'go' && holdUnread())) event.preventDefault();
         else onClick?.();
       }}
     >

@@ -10,7 +10,7 @@ export type CellSaved =
   | { readonly ok: true }
   | { readonly ok: false; readonly words?: string; readonly error?: CallError; readonly meanwhile?: string };
 
-interface Props {
+export interface CellProps {
   /** Said aloud: which cell of which line. */
   readonly label: string;
   /** As it stands in the shop. */
@@ -33,7 +33,6 @@ interface Props {
   readonly className?: string;
   readonly list?: string;
   readonly autoFocus?: boolean;
-  readonly type?: 'text' | 'datetime-local' | 'date';
   /** Long words go on in a second line, so that all of them can be read; Enter stays what it is. */
   readonly wraps?: boolean;
 }
@@ -42,7 +41,7 @@ interface Props {
 const SIGNS_MOST = 20_000;
 
 /** One cell of the sheet: Tab next, Enter next line, Esc restores; saved on leaving; what goes wrong stands under it. */
-export function Cell(props: Props) {
+export function Cell(props: CellProps) {
   const { label, value, save, figure = false, readOnly = false, rest } = props;
   const id = useId();
   const writing = useWriting();
@@ -156,11 +155,7 @@ export function Cell(props: Props) {
   return (
     <span className={`cell-place ${props.className ?? ''}`}>
       {props.other === undefined ? null : <InCell name={props.other} />}
-      {props.wraps ? (
-        <textarea {...shared} rows={1} />
-      ) : (
-        <input {...shared} type={props.type ?? 'text'} list={props.list} />
-      )}
+      {props.wraps ? <textarea {...shared} rows={1} /> : <input {...shared} type="text" list={props.list} />}
       {words === null ? null : (
         <span className="wrong-words" id={id} role="alert">
           {words}

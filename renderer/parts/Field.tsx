@@ -1,5 +1,7 @@
 import { type HTMLAttributes, type ReactNode, type Ref, useEffect, useId } from 'react';
 import { t } from '../words/t.ts';
+import { DateField } from './DateField.tsx';
+import { TimeField } from './TimeField.tsx';
 
 interface Props {
   readonly label: string;
@@ -76,13 +78,30 @@ export function Field(props: Props) {
     'aria-describedby': about === '' ? undefined : about,
     onBlur: onLeave,
   };
+  const moment = props.type === 'datetime-local';
+  const Pick = props.type === 'date' || moment ? DateField : props.type === 'time' ? TimeField : null;
   return (
     <div className="field">
-      <label htmlFor={id}>
+      <label htmlFor={id} id={`${id}-label`}>
         {label}
         {filled ? <span className="ink-3"> {t('parts.filledFrom', { source: filledFrom })}</span> : null}
       </label>
-      {lines === undefined ? (
+      {Pick !== null ? (
+        <Pick
+          id={id}
+          label={label}
+          className={look}
+          value={value}
+          onChange={onChange}
+          onLeave={onLeave}
+          readOnly={readOnly}
+          required={props.required}
+          invalid={wrong}
+          describedBy={shared['aria-describedby']}
+          ref={props.ref}
+          moment={moment}
+        />
+      ) : lines === undefined ? (
         <input
           {...shared}
           ref={props.ref}

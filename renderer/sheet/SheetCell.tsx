@@ -1,4 +1,5 @@
 import { Cell } from '../parts/Cell.tsx';
+import { DateCell } from '../parts/DateCell.tsx';
 import { takeInHand, useHands } from '../state/hands.ts';
 import { type RowCell, useRowCell } from './row-cell.ts';
 
@@ -12,7 +13,8 @@ interface Props extends RowCell {
   readonly wraps?: boolean;
   /** What every window calls this cell: the row's id and the column. */
   readonly hand?: string;
-  readonly type?: 'text' | 'datetime-local' | 'date';
+  /** A day and a time of it, 'YYYY-MM-DDTHH:MM'. */
+  readonly moment?: boolean;
 }
 
 /** A cell of a row with a revision, saved on leaving it; both values stand in it where two people wrote there at once. */
@@ -20,7 +22,7 @@ export function SheetCell({
   locked = false,
   figure = false,
   placeholder,
-  type,
+  moment = false,
   column,
   hand,
   wraps = false,
@@ -29,12 +31,13 @@ export function SheetCell({
   const { typing, send } = useRowCell(row);
   const other = useHands((hands) => (hand === undefined ? undefined : hands.others.get(hand)));
   if (locked) return <span className={figure ? 'figure' : undefined}>{row.value}</span>;
+  const Kind = moment ? DateCell : Cell;
   return (
-    <Cell
+    <Kind
       label={row.label}
       value={row.value}
       figure={figure}
-      {...(type === undefined ? {} : { type })}
+      {...(moment ? { moment } : {})}
       {...(column === undefined ? {} : { column })}
       {...(placeholder === undefined ? {} : { placeholder })}
       other={other}

@@ -76,3 +76,21 @@ export function weekdayName(day: number, writing: Writing): string {
   // The first of January 2024 was a Monday.
   return format({ ...writing, zone: 'UTC' }, { weekday: 'short' }).format(Date.UTC(2024, 0, day));
 }
+
+/** Words for the days near today, "tomorrow" and its like in the shop's language and in English, with their days from today. */
+export function nearDays({ language }: Writing): ReadonlyMap<string, number> {
+  const words = [language, 'en'].flatMap((one) => {
+    const near = new Intl.RelativeTimeFormat(one, { numeric: 'auto' });
+    return [-2, -1, 0, 1, 2].map((days) => [near.format(days, 'day').toLowerCase(), days] as const);
+  });
+  return new Map(words);
+}
+
+/** The days of the week, Monday first, each by its whole name as the shop says it and in English. */
+export function weekdayNames(writing: Writing): readonly (readonly string[])[] {
+  return [1, 2, 3, 4, 5, 6, 7].map((day) =>
+    [writing.language, 'en'].map((language) =>
+      format({ ...writing, language, zone: 'UTC' }, { weekday: 'long' }).format(Date.UTC(2024, 0, day)),
+    ),
+  );
+}

@@ -114,7 +114,6 @@ test('a wrench of the shop: its span, its lever, its calibration, taken out', as
   await expectAxeClean(page, 'wrenches');
   const due = wrench.getByLabel(`${t('shop.wrenchDue')}, T1`);
   await due.fill('2090-01-01');
-  // Tab goes from the year to the month inside of it.
   await due.blur();
   await expect(wrench).not.toContainText(t('shop.wrenchOverdue'));
   await expect

@@ -16,7 +16,16 @@ import {
 import { listWords } from '../../renderer/words/list.ts';
 import { reckoningSentence } from '../../renderer/words/reckoning.ts';
 import { tMaybe } from '../../renderer/words/t.ts';
-import { civilText, dayText, longDay, nearText, timeText, weekdayText } from '../../renderer/words/times.ts';
+import {
+  civilText,
+  dayText,
+  longDay,
+  nearDays,
+  nearText,
+  timeText,
+  weekdayNames,
+  weekdayText,
+} from '../../renderer/words/times.ts';
 import { anyRules, anySheet } from '../core/money/sheets.ts';
 
 /** A sentence with a figure that was not filled in. */
@@ -62,6 +71,15 @@ describe('times stand on the shop’s own wall clock', () => {
   test.each(['', '2026-02-30', 'soon', '2026-11'])('%j is no civil date and is written as nothing', (text) => {
     expect(civilText(text, PLAIN_WRITING)).toBe('');
     expect(civilText(text, { ...PLAIN_WRITING, dateForm: 'month-day' })).toBe('');
+  });
+
+  test('days are read in the shop’s language and in English', () => {
+    const german = { ...PLAIN_WRITING, language: 'de' };
+    const words = ['gestern', 'heute', 'morgen', 'übermorgen', 'yesterday', 'today', 'tomorrow'];
+    expect(words.map((word) => nearDays(german).get(word))).toEqual([-1, 0, 1, 2, -1, 0, 1]);
+    expect(nearDays(PLAIN_WRITING).get('morgen')).toBeUndefined();
+    expect(weekdayNames(german)[0]).toEqual(['Montag', 'Monday']);
+    expect(weekdayNames(german)[6]).toEqual(['Sonntag', 'Sunday']);
   });
 
   const now = Date.parse('2026-11-18T10:42Z');

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../../parts/Button.tsx';
+import { holdUnread } from '../../parts/unread.ts';
 import { t } from '../../words/t.ts';
 import { EarlierTime, useEarlier } from '../EarlierTime.tsx';
 
@@ -16,6 +17,7 @@ export function ManyTight({ left, inRound, onMany }: Props) {
   const earlier = useEarlier();
   if (!open) return <Button onClick={() => setOpen(true)}>{t('bench.many')}</Button>;
   const go = (count: number) => {
+    if (holdUnread()) return;
     setOpen(false);
     onMany(count, earlier(time));
   };

@@ -4,6 +4,7 @@ import { Page } from '../../frame/Page.tsx';
 import { goTo } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { holdUnread } from '../../parts/unread.ts';
 import { useShop, useWriting } from '../../state/shop.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
@@ -57,7 +58,7 @@ export function BookIn({ with: [kind, id] = [] }: Props) {
 
   const go = async (withSlip = false) => {
     setTried(true);
-    if (book.busy) return;
+    if (book.busy || holdUnread()) return;
     if (Object.keys(errorsOf(draft, writing)).length > 0) {
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.talk [aria-invalid="true"]')?.focus());
       return;

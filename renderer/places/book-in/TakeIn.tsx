@@ -7,6 +7,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Empty } from '../../parts/Empty.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { Plate } from '../../parts/Plate.tsx';
+import { holdUnread } from '../../parts/unread.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
@@ -54,7 +55,7 @@ function TakingIn({ start }: { readonly start: Order }) {
   };
   const go = async (withSlip: boolean) => {
     setTried(true);
-    if (book.busy) return;
+    if (book.busy || holdUnread()) return;
     if (Object.keys(errorsOf(draft, writing)).length > 0) {
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.talk [aria-invalid="true"]')?.focus());
       return;

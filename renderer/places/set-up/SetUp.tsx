@@ -1,11 +1,12 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useKey } from '../../frame/keys.ts';
 import { Mark } from '../../frame/Mark.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { Notice } from '../../parts/Notice.tsx';
-import { useShop } from '../../state/shop.ts';
+import { useShop, WritingDraft } from '../../state/shop.ts';
 import { useDo } from '../../state/use-do.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
+import { PLAIN_WRITING } from '../../words/figures.ts';
 import { listWords } from '../../words/list.ts';
 import { t } from '../../words/t.ts';
 import { Talk } from '../book-in/Talk.tsx';
@@ -47,6 +48,8 @@ export function SetUp() {
   };
   useKey('Ctrl+Enter', () => void go());
 
+  const { dateForm } = draft;
+  const writing = useMemo(() => ({ ...PLAIN_WRITING, dateForm }), [dateForm]);
   const wrongs = Object.keys(errors).length;
   return (
     <main className="set-up">
@@ -63,8 +66,10 @@ export function SetUp() {
           </div>
           <WhereRow draft={draft} change={change} errors={errors} />
           <WhoRow draft={draft} change={change} errors={errors} />
-          <MoneyRow draft={draft} change={change} errors={errors} />
-          <YesRow draft={draft} change={change} errors={errors} />
+          <WritingDraft value={writing}>
+            <MoneyRow draft={draft} change={change} errors={errors} />
+            <YesRow draft={draft} change={change} errors={errors} />
+          </WritingDraft>
           <PeopleRow draft={draft} change={change} errors={errors} />
           <PapersRow draft={draft} change={change} errors={errors} />
           <Talk head={t('start.kept')}>

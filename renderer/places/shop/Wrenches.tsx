@@ -4,6 +4,7 @@ import { formatQuantity, type Marks, parseQuantity } from '../../../core/measure
 import { convert } from '../../../core/measure/unit.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Cell } from '../../parts/Cell.tsx';
+import { DateCell } from '../../parts/DateCell.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { act, ask } from '../../state/call.ts';
 import { useSession } from '../../state/session.ts';
@@ -76,20 +77,20 @@ function WrenchPart({ wrench, mayChange }: { readonly wrench: Wrench; readonly m
     label: string,
     show: (row: Wrench) => string,
     read: (text: string) => Change | null,
-    type: 'text' | 'date' = 'text',
+    Kind: typeof Cell | typeof DateCell = Cell,
   ): ReactNode => (
     <div className="field">
       <span className="small ink-2">{label}</span>
-      <Cell
+      <Kind
         label={`${label}, ${wrench.name}`}
         value={show(wrench)}
-        type={type}
         readOnly={!mayChange}
         save={cellSaver<Wrench, Change>({
           row: wrench,
           show,
           read,
-          wrong: type === 'date' ? t('shop.wrenchWrong') : (text) => unreadWords(text, writing, t('shop.wrenchWrong')),
+          wrong:
+            Kind === DateCell ? t('shop.wrenchWrong') : (text) => unreadWords(text, writing, t('shop.wrenchWrong')),
           send: (row, now) => act('wrench.change', { id: row.id, revision: row.revision, change: now }),
           fresh: () => readWrench(wrench.id),
           say: saidOfList,
@@ -128,7 +129,7 @@ function WrenchPart({ wrench, mayChange }: { readonly wrench: Wrench; readonly m
           t('shop.wrenchDue'),
           (row) => row.dueOn ?? '',
           (text) => ({ dueOn: text === '' ? null : text }),
-          'date',
+          DateCell,
         )}
         {mayChange ? (
           <Button

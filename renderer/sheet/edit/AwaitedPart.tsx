@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { holdUnread } from '../../parts/unread.ts';
 import { useNow } from '../../state/now.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useDo } from '../../state/use-do.ts';
@@ -26,6 +27,7 @@ export function AwaitedPart({ order, line }: { readonly order: Order; readonly l
   const waiting = all.find((one) => one.arrivedAt === null);
 
   const send = async () => {
+    if (holdUnread()) return;
     const kind = line.kind === 'outside' ? 'outside' : 'part';
     const answer = await place.run({ lineId: line.id, kind, supplier, reference, dueOn: dueOn === '' ? null : dueOn });
     if (answer.ok) setOpen(false);

@@ -37,7 +37,7 @@ export function HeadMore({ order }: { readonly order: Order }) {
       <div className="more head-more" role="group" aria-label={t('edit.head')}>
         <Named words={t('edit.promise')}>
           <SheetCell
-            type="datetime-local"
+            moment
             revision={revision}
             label={t('edit.promise')}
             value={wall(order.promiseAt)}

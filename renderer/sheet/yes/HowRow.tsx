@@ -69,7 +69,8 @@ export function HowRow({ order, quotes, draft, onDraft, upTo, wrongs }: FormProp
               label={t('decision.when')}
               type="datetime-local"
               value={draft.at ?? `${wall.date}T${wall.time}`}
-              onChange={(at) => onDraft({ at: at === '' ? null : at })}
+              onChange={(at) => onDraft({ at })}
+              onLeave={() => onDraft({ at: draft.at === '' ? null : draft.at })}
               error={wrongs.at ?? null}
             />
           </div>

@@ -4,7 +4,7 @@ import { useNow } from '../../state/now.ts';
 import { useSession } from '../../state/session.ts';
 import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
-import { dayText, timeText } from '../../words/times.ts';
+import { civilText, dayText, timeText } from '../../words/times.ts';
 import type { Job, Order } from '../order.ts';
 import type { Said, YesDraft } from './draft.ts';
 import { speakerOf } from './read-draft.ts';
@@ -90,7 +90,9 @@ function ComingStamp({ order, draft, upTo }: { order: Order; draft: YesDraft; up
       lines={[
         ...(name === '' ? [] : [name]),
         t(`decision.stamp-${draft.way}`, { by }),
-        draft.at === null ? `${dayText(now, writing, now)}, ${timeText(now, writing)}` : draft.at.replace('T', ', '),
+        draft.at === null
+          ? `${dayText(now, writing, now)}, ${timeText(now, writing)}`
+          : [civilText(draft.at.slice(0, 10), writing), draft.at.slice(11)].filter((part) => part !== '').join(', '),
       ]}
       upTo={upTo}
     />

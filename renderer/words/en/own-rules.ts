@@ -97,7 +97,7 @@ export const own = {
   togetherLink: '{what}: in the job book',
   // dates, volumes, numbers
   dateForm: 'Dates',
-  dateFormNote: 'On papers and in the window. The fields where a day is picked show it as this machine does.',
+  dateFormNote: 'On papers and in the window. Days are typed and shown in this order; 2026-09-23 is read in any.',
   'date-language': 'as the language writes them',
   volume: 'Fluids',
   'volume-L': 'litres first',

@@ -1,5 +1,13 @@
 /** Shared pieces. */
 export const parts = {
+  dateUnread: '{typed} is no date. Type it like {example}, +3, tomorrow or a day of the week.',
+  noSuchDay: '{typed} is no day from 1900 to 2199. Type it like {example}.',
+  noTime: '{typed} is a day without its time. Type it like {example}.',
+  momentUnread: '{typed} is no day and time. Type it like {example}, or tomorrow 17:00.',
+  timeUnread: '{typed} is no time of day. Type it like 730 or 7:30.',
+  month: 'Pick from the month',
+  monthBack: 'The month before',
+  monthOn: 'The month after',
   twoWays: 'Type {parted} or {decimals} instead: {typed} could be either.',
   yes: 'Yes',
   upTo: 'up to {amount}',
