@@ -18,6 +18,8 @@ interface Here {
 }
 
 const MOST_SHOWN = 5;
+/** The column that it stands in scrolls by itself: what is wrong must not stay under the foot. */
+const inSight = (words: HTMLElement | null) => words?.scrollIntoView({ block: 'nearest' });
 
 /** A copy is pointed at, looked into, and only then brought back, with the last invoice number that stands on paper. */
 export function BringBack() {
@@ -119,7 +121,7 @@ export function BringBack() {
         <Button onClick={() => void begin()}>{t('start.copyOpen')}</Button>
       )}
       {wrong === null ? null : (
-        <p className="wrong-words" role="alert">
+        <p className="wrong-words" role="alert" ref={inSight}>
           {wrong}
         </p>
       )}
