@@ -142,6 +142,8 @@ export const deskRoom = {
           detail: z.string(),
           /** Which of its fields answered: plate, VIN, name, phone, order, number. */
           by: z.string(),
+          /** What is open of a car or a customer, the newest first; at most three, and only of the best hits. */
+          open: z.array(z.strictObject({ id, number: z.int(), car: z.string() })),
         }),
       ),
     }),

@@ -100,3 +100,18 @@ export const ordersSaying = kept((tx: Tx, { match, most }: { match: string; most
     .orderBy('work_order.opened_at', 'desc')
     .orderBy('work_order.id', 'desc'),
 );
+
+/** What is open of these cars, and of these customers, the newest first; of what is open there is never much. */
+export const openOrdersOf = kept(
+  (tx: Tx, { cars, customers }: { cars: readonly string[]; customers: readonly string[] }) =>
+    tx
+      .selectFrom('work_order')
+      .innerJoin('car', 'car.id', 'work_order.car_id')
+      .select(['work_order.id', 'work_order.number', 'work_order.car_id', 'work_order.customer_id'])
+      .select(['car.plate', 'car.words'])
+      .where('handed_over_at', 'is', null)
+      .where('cancelled_at', 'is', null)
+      .where((on) => on.or([on('work_order.car_id', 'in', cars), on('work_order.customer_id', 'in', customers)]))
+      .orderBy('opened_at', 'desc')
+      .orderBy('number', 'desc'),
+);

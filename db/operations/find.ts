@@ -12,7 +12,7 @@ const BEGINS = 1;
 const HOLDS = 2;
 /** What was said once comes after whatever has the words in its name. */
 const SAID_RANK = 3;
-interface Ranked extends Hit {
+interface Ranked extends Omit<Hit, 'open'> {
   readonly rank: number;
 }
 
@@ -139,6 +139,31 @@ async function said(context: Context, text: string): Promise<Ranked[]> {
   }));
 }
 
+/** Of so many of the best hits it is said what is open, and so many orders of each. */
+const TOLD_OF = 5;
+const OPEN_EACH = 3;
+
+/** What is open of the cars and customers that were found: who rings asks for that, and knows no order number. */
+async function withOpen(context: Context, hits: readonly Omit<Hit, 'open'>[]): Promise<Hit[]> {
+  const told = hits.filter(({ kind }) => kind === 'car' || kind === 'customer').slice(0, TOLD_OF);
+  const ids = (kind: Hit['kind']) => ['', ...told.filter((hit) => hit.kind === kind).map(({ id }) => id)];
+  const asked = { cars: ids('car'), customers: ids('customer') };
+  const rows = told.length === 0 ? [] : await questions.openOrdersOf(context.tx, asked);
+  // Each order once, under what fits best.
+  const named = new Set(hits.filter(({ kind }) => kind === 'order').map(({ id }) => id));
+  return hits.map((hit) => {
+    if (!told.includes(hit)) return { ...hit, open: [] };
+    const open = rows
+      .filter((row) => !named.has(row.id) && hit.id === (hit.kind === 'car' ? row.car_id : row.customer_id))
+      .slice(0, OPEN_EACH);
+    for (const { id } of open) named.add(id);
+    return {
+      ...hit,
+      open: open.map(({ id, number, plate, words }) => ({ id, number, car: `${plate} ${words}`.trim() })),
+    };
+  });
+}
+
 /**
  * One find line over all kinds: what is the whole of something first, then what begins with it, then what holds it; of
  * equal ones numbers before cars before people before parts, and last what customers said. Each says what of it answered.
@@ -155,11 +180,10 @@ export const findHandlers: Handlers = {
       ...(await said(context, text)),
     ].toSorted((a, b) => a.rank - b.rank);
     const seen = new Set<string>();
-    return {
-      hits: all
-        .filter((hit) => !seen.has(hit.id) && seen.add(hit.id))
-        .slice(0, most)
-        .map(({ rank: _, ...hit }) => hit),
-    };
+    const hits = all
+      .filter((hit) => !seen.has(hit.id) && seen.add(hit.id))
+      .slice(0, most)
+      .map(({ rank: _, ...hit }) => hit);
+    return { hits: await withOpen(context, hits) };
   },
 };

@@ -7,12 +7,25 @@ import { t, tMaybe } from '../words/t.ts';
 import { useKey } from './keys.ts';
 import { goTo } from './router.ts';
 
-type Hit = OutputOf<'find.line'>['hits'][number];
+type Hit = Omit<OutputOf<'find.line'>['hits'][number], 'open'>;
+
+/** Each hit, and right under it what is open of it. */
+function rowsOf(found: OutputOf<'find.line'> | undefined): Hit[] {
+  return (found?.hits ?? []).flatMap(({ open, ...hit }) => [
+    hit,
+    ...open.map(({ id, number, car }) => ({
+      ...{ kind: 'order' as const, id, headline: `${number}`, by: 'open' },
+      detail: car === '' ? hit.headline : car,
+    })),
+  ]);
+}
+
 /** What kind of thing it is, and which of its fields answered where that is not the first one. */
 function kindWords(hit: Hit): string {
   if (hit.kind === 'paper') return tMaybe(`frame.paper-${hit.by}`) ?? t('frame.kind-paper');
   if (hit.by === 'VIN') return t('frame.carByVin');
   if (hit.by === 'phone') return t('frame.customerByPhone');
+  if (hit.by === 'open') return t('frame.orderOpen');
   if (hit.by === 'complaint') return t('frame.orderByWords');
   return t(`frame.kind-${hit.kind}`);
 }
@@ -30,11 +43,13 @@ export function FindLine() {
   const [text, setText] = useState('');
   const [at, setAt] = useState(0);
   const [shut, setShut] = useState(true);
+  /** Enter came before the answer did: what stood there then. */
+  const [early, setEarly] = useState<string | null>(null);
   const field = useRef<HTMLInputElement>(null);
   const list = useId();
   const asked = useDeferredValue(text.trim());
   const { data: found, error } = useAsk('find.line', asked === '' ? null : { text: asked });
-  const hits = found?.hits ?? [];
+  const hits = rowsOf(found);
   const shown = !shut && asked !== '' && (found !== undefined || error !== null);
 
   const focus = () => field.current?.select();
@@ -48,13 +63,22 @@ export function FindLine() {
     if (hit === undefined) return;
     setShut(true);
     setText('');
+    setEarly(null);
     field.current?.blur();
     open(hit);
   };
+  const answered = found !== undefined && asked === text.trim();
+  // A fast hand has its Enter down before the answer is here: the best hit of what it typed is meant, not of a piece of it.
+  const due = early !== null && answered && early === asked;
+  useEffect(() => {
+    if (!due) return;
+    setEarly(null);
+    take(hits[0]);
+  });
   const onKeyDown = (event: React.KeyboardEvent) => {
     const step = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
     if (step !== 0 && hits.length > 0) setAt((at + step + hits.length) % hits.length);
-    else if (event.key === 'Enter') take(hits[at]);
+    else if (event.key === 'Enter') answered ? take(hits[at]) : setEarly(text.trim());
     else if (event.key === 'Escape') {
       setShut(true);
       if (shut || text === '') field.current?.blur();
@@ -84,11 +108,15 @@ export function FindLine() {
           value={text}
           onChange={(event) => {
             setText(event.target.value);
+            setEarly(null);
             setAt(0);
             setShut(false);
           }}
           onKeyDown={onKeyDown}
-          onBlur={() => setShut(true)}
+          onBlur={() => {
+            setShut(true);
+            setEarly(null);
+          }}
           onFocus={() => setShut(false)}
         />
         <span className="key" aria-hidden="true">
@@ -107,7 +135,7 @@ export function FindLine() {
               <div
                 key={`${hit.kind} ${hit.id} ${hit.by}`}
                 id={`${list}-${i}`}
-                className="find-hit"
+                className={hit.by === 'open' ? 'find-hit find-open' : 'find-hit'}
                 role="option"
                 tabIndex={-1}
                 aria-selected={i === at}

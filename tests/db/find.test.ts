@@ -117,3 +117,21 @@ test('what a customer said leads to the order, the newest first, after whatever 
   expect((await found('overrun'))[0]).toBe('customer Overrun Haulage by name');
   expect(await found('uber 80')).toEqual([`order ${second.number} by complaint`]);
 });
+
+test('under a car and a customer stands what is open of them, each order once; what is gone or called off does not', async () => {
+  const first = await book('Anna Berg', '555-0101', 'KT 44');
+  const second = await garage.did('Desk', 'order.book', {
+    ...{ customer: { id: first.customerId }, car: { add: { plate: 'ZZ 9', words: 'Oriel 2', unit: 'km' } } },
+    ...{ complaint: 'Squeals.', here: true },
+  });
+  const open = async (text: string) =>
+    (await garage.did('Desk', 'find.line', { text })).hits.map((hit) => [hit.headline, hit.open.map(({ id }) => id)]);
+  expect(await open('kt44')).toEqual([['KT 44', [first.id]]]);
+  expect(await open('berg')).toEqual([['Anna Berg', [second.id, first.id]]]);
+  expect((await garage.did('Desk', 'find.line', { text: 'zz9' })).hits[0]?.open).toEqual([
+    { id: second.id, number: expect.any(Number), car: 'ZZ 9 Oriel 2' },
+  ]);
+  const { revision } = await garage.did('Desk', 'order.get', { id: second.id });
+  await garage.did('Desk', 'order.cancel', { id: second.id, revision, why: 'Sold it.' });
+  expect(await open('berg')).toEqual([['Anna Berg', [first.id]]]);
+});

@@ -27,6 +27,16 @@ test('a pennant that is past flies left of its pole; one without a bay has a row
   expect(rows[1]?.pennants[0]).toMatchObject({ x: 1130, wide: 70 });
 });
 
+test('what flies over a bay’s name, early in the morning, hangs in the lane under it', () => {
+  const flag = { id: 'p', bayId: 'b1', at: 485, past: true, wide: 70 };
+  const [row, none] = layRows(['b1'], [], [flag, { ...flag, id: 'q', bayId: '' }], x, x(480));
+  expect(row?.pennants[0]).toMatchObject({ lane: 1 });
+  expect(none?.pennants[0]).toMatchObject({ lane: 1 });
+  expect(none?.lanes).toEqual(['cars', 'pennants']);
+  const [later] = layRows(['b1'], [], [{ ...flag, at: 600 }], x, x(480));
+  expect(later?.pennants[0]).toMatchObject({ lane: 0 });
+});
+
 test('nothing in a row ever covers anything else of it', () => {
   const span = fc.record({ from: fc.integer({ min: 0, max: 1300 }), long: fc.integer({ min: 1, max: 200 }) });
   const flag = fc.record({

@@ -21,6 +21,7 @@ export const frame = {
   'kind-part': 'part',
   carByVin: 'car, by VIN',
   customerByPhone: 'customer, by phone',
+  orderOpen: 'its open order',
   orderByWords: 'order, by their words',
   'paper-quote': 'quote',
   'paper-invoice': 'invoice',

@@ -86,6 +86,7 @@ export function DayStrip({ moving, bays, booked, promised, now, nowText, opens, 
       wide: flagWide(one.words || one.time),
     })),
     x,
+    labels,
   );
   const highOf = (lanes: Row['lanes']) => lanes.reduce((sum, lane) => sum + HIGH[lane] * scale, 0);
   const tops = rows.map((_, at) => rows.slice(0, at).reduce((sum, row) => sum + highOf(row.lanes), TOP * scale));

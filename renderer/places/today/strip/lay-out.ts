@@ -57,17 +57,19 @@ export function fitting(text: string, signs: number): string {
 
 /**
  * One row a bay, in the bays' order, then one for what has no bay. Blocks that overlap stand in lanes under each other;
- * a pennant takes the first lane where it covers nothing, else a lane of its own. `x` turns minutes into a length.
+ * a pennant takes the first lane where it covers nothing, else a lane of its own. `x` turns minutes into a length; left
+ * of `names` the first lane holds the bay's name.
  */
 export function layRows(
   bays: readonly string[],
   blocks: readonly Block[],
   pennants: readonly Pennant[],
   x: (minutes: number) => number,
+  names = Number.NEGATIVE_INFINITY,
 ): Row[] {
   const elsewhere = pennants.some((pennant) => !bays.includes(pennant.bayId));
   return [...bays, ...(elsewhere ? [''] : [])].map((bayId) => {
-    const taken: [from: number, to: number][][] = [[]];
+    const taken: [from: number, to: number][][] = [[[Number.NEGATIVE_INFINITY, names]]];
     const place = (id: string, from: number, to: number): Placed => {
       const free = taken.findIndex((lane) => lane.every(([start, end]) => to <= start || from >= end));
       const lane = free === -1 ? taken.push([]) - 1 : free;
