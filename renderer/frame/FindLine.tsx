@@ -80,6 +80,7 @@ export function FindLine() {
     if (step !== 0 && hits.length > 0) setAt((at + step + hits.length) % hits.length);
     else if (event.key === 'Enter') answered ? take(hits[at]) : setEarly(text.trim());
     else if (event.key === 'Escape') {
+      setEarly(null);
       setShut(true);
       if (shut || text === '') field.current?.blur();
     } else return;
