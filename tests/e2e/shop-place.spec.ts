@@ -62,7 +62,8 @@ test('the head, an address line, a tax with its day, the rule of the yes: each c
   await expect(page.getByText(t('start.taxRateWrong'))).toBeVisible();
   await expectAxeClean(page, 'a rate that does not fit');
   await typeCell(page, t('start.taxRate'), '8.875');
-  await page.getByText(t('start.labour'), { exact: true }).last().click();
+  // Its own row of kinds: what supplies are a share of names labour as well.
+  await page.getByRole('group', { name: t('start.taxKinds') }).getByText(t('start.labour'), { exact: true }).click();
   const day = page.getByLabel(t('start.checkedOn'));
   await day.fill('2026-11-02');
   await day.blur();
@@ -171,5 +172,5 @@ test('a copy is made from the window, and a folder that is not there is told', a
   await expectAxeClean(page, 'a copy to nowhere');
   await field(page, t('shop.copyTo')).fill('');
   await page.getByRole('button', { name: t('shop.copyNow') }).click();
-  await expect(page.getByText(/^Last copy \d+:\d\d, checked whole\.$/)).toBeVisible();
+  await expect(page.getByText(/^Last copy .*\d, checked whole\.$/)).toBeVisible();
 });
