@@ -39,6 +39,10 @@ const partFields = z.strictObject({
   bin: words(20).default(''),
   oneTime: z.boolean().default(false),
   keepAtLeast: quantity.default(0),
+  /** Bought up to so much, at least to `keepAtLeast`; null: to that. */
+  keepAtMost: quantity.min(1).nullable().default(null),
+  /** Bought in packs of so many; null: any quantity. */
+  pack: quantity.min(1).nullable().default(null),
 });
 
 export const benchRoom = {

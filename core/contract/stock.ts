@@ -27,7 +27,9 @@ export const stockRoom = {
           /** On hand less what is spoken for; below zero when more is promised than lies there. */
           free: z.int(),
           keepAtLeast: quantity,
-          /** What to buy so that the least is there again. */
+          keepAtMost: quantity.nullable(),
+          pack: quantity.nullable(),
+          /** What to buy once the least is not there: up to the most, in whole packs. */
           buy: quantity,
         }),
       ),

@@ -73,8 +73,8 @@ export const stockListHandlers: Handlers = {
           reserved: spoken.get(row.id) ?? 0,
           onOrder: coming.get(row.id) ?? 0,
           keepAtLeast: row.keep_at_least,
-          keepAtMost: row.keep_at_least,
-          pack: 1,
+          keepAtMost: Math.max(row.keep_at_least, row.keep_at_most ?? 0),
+          pack: row.pack ?? 1,
         };
         const { free, order } = reorder(level);
         return {
@@ -92,6 +92,8 @@ export const stockListHandlers: Handlers = {
           onTheWay: level.onOrder,
           free,
           keepAtLeast: row.keep_at_least,
+          keepAtMost: row.keep_at_most,
+          pack: row.pack,
           buy: order,
         };
       }),

@@ -24,6 +24,8 @@ const partFieldsOf = (row: PartRow) => ({
   bin: row.bin,
   oneTime: row.one_time === 1,
   keepAtLeast: row.keep_at_least,
+  keepAtMost: row.keep_at_most,
+  pack: row.pack,
 });
 
 /** Cost of one unit as last received, for issues below zero. */
@@ -59,6 +61,8 @@ export const stockHandlers: Handlers = {
       on_hand: input.onHand,
       value,
       find_number: foldPlate(input.number),
+      keep_at_most: input.keepAtMost,
+      pack: input.pack,
     });
     if (input.onHand > 0) {
       await context.write.insert('part_move', {
@@ -95,6 +99,8 @@ export const stockHandlers: Handlers = {
       one_time: fields.oneTime ? (1 as const) : (0 as const),
       keep_at_least: fields.keepAtLeast,
       find_number: foldPlate(fields.number),
+      keep_at_most: fields.keepAtMost,
+      pack: fields.pack,
     };
     return { id, revision: await context.write.edit('part', id, revision, columns, change, partFieldsOf) };
   },

@@ -40,6 +40,8 @@ export interface PartRow {
   on_hand: number;
   value: number;
   find_number: string;
+  keep_at_most: number | null;
+  pack: number | null;
 }
 export interface PartMoveRow {
   id: string;

@@ -9,6 +9,7 @@ import { STATEMENT_APPEND_ONLY, statement } from './8-statement.ts';
 import { storage } from './9-storage.ts';
 import { privacy } from './10-privacy.ts';
 import { today } from './11-today.ts';
+import { packs } from './12-packs.ts';
 
 /** In order; each runs in one transaction with its own record. */
 export const migrations = [
@@ -23,6 +24,7 @@ export const migrations = [
   storage,
   privacy,
   today,
+  packs,
 ] as const;
 
 /** Tables whose rows never change and never go. */

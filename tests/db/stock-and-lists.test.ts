@@ -118,3 +118,21 @@ test('copies in the shop’s folder are listed with their size', async () => {
   const copy = await copyShop({ from: shop.folder, to: backups, at: shop.now, zone: 'UTC' });
   expect((await shop.did('Odile', 'care.copies', {})).copies).toMatchObject([{ name: copy.name, bytes: copy.bytes }]);
 });
+
+test('below the least it is bought up to the most, in whole packs; neither said, just to the least', async () => {
+  const { partId } = await orderWithPart(2000);
+  const change = async (fields: { keepAtMost?: number | null; pack?: number | null }) => {
+    const { revision = 0 } = (await row()) ?? {};
+    await shop.did('Desk', 'part.change', { id: partId, revision, change: fields });
+  };
+  // 5 there, 2 spoken for: 3 free, under the 4 to keep. Up to 9 are 6 more: two packs of 4.
+  await change({ keepAtMost: 9000 });
+  expect(await row()).toMatchObject({ free: 3000, keepAtMost: 9000, pack: null, buy: 6000 });
+  await change({ pack: 4000 });
+  expect(await row()).toMatchObject({ buy: 8000 });
+  // A most under the least is no reason to stay short.
+  await change({ keepAtMost: 1000, pack: null });
+  expect(await row()).toMatchObject({ buy: 1000 });
+  await change({ keepAtMost: null });
+  expect(await row()).toMatchObject({ keepAtMost: null, buy: 1000 });
+});

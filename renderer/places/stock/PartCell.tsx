@@ -12,7 +12,10 @@ import { problemAt } from './problem-at.ts';
 import type { StockRow } from './StockBar.tsx';
 
 type Change = InputOf<'part.change'>['change'];
-type Name = 'words' | 'number' | 'bin' | 'price' | 'keepAtLeast';
+const QUANTITIES = ['keepAtLeast', 'keepAtMost', 'pack'] as const;
+type Quantity = (typeof QUANTITIES)[number];
+type Name = 'words' | 'number' | 'bin' | 'price' | Quantity;
+const isQuantity = (name: Name): name is Quantity => QUANTITIES.some((one) => one === name);
 
 const LABEL = {
   words: 'stock.words_',
@@ -20,6 +23,8 @@ const LABEL = {
   bin: 'stock.bin',
   price: 'stock.price',
   keepAtLeast: 'stock.keepAtLeast',
+  keepAtMost: 'stock.keepAtMost',
+  pack: 'stock.pack',
 } as const;
 
 /** A name and what stands for it. */
@@ -34,23 +39,33 @@ export function Fact({ name, children }: { readonly name: string; readonly child
 
 function shown(row: StockRow, name: Name, writing: Writing): string {
   if (name === 'price') return amountText(row.price, writing);
-  return name === 'keepAtLeast' ? quantityText(row.keepAtLeast, '', writing) : row[name];
+  if (!isQuantity(name)) return row[name];
+  const quantity = row[name];
+  return quantity === null ? '' : quantityText(quantity, '', writing);
 }
+
+/** A quantity with its unit, where it stands without being typed in. */
+const rest = (row: StockRow, name: Quantity, writing: Writing): string => {
+  const quantity = row[name];
+  return quantity === null ? '' : quantityText(quantity, row.unit, writing);
+};
 
 function read(text: string, name: Name, writing: Writing): Change | null {
   if (name === 'price') {
     const price = readAmount(text, writing);
     return price === null || price < 0 ? null : { price };
   }
-  if (name === 'keepAtLeast') {
-    const keepAtLeast = parseQuantity(text, writing);
-    return keepAtLeast === null || keepAtLeast < 0 ? null : { keepAtLeast };
+  if (isQuantity(name)) {
+    // The most and the pack may be left empty: then to the least, in any quantity.
+    if (name !== 'keepAtLeast' && text.trim() === '') return { [name]: null };
+    const quantity = parseQuantity(text, writing);
+    return quantity === null || quantity < (name === 'keepAtLeast' ? 0 : 1) ? null : { [name]: quantity };
   }
   return name !== 'bin' && text.trim() === '' ? null : { [name]: text };
 }
 
 const wrong = (name: Name) =>
-  t(name === 'price' ? 'stock.priceUnread' : name === 'keepAtLeast' ? 'stock.quantityUnread' : 'stock.needed');
+  t(name === 'price' ? 'stock.priceUnread' : isQuantity(name) ? 'stock.quantityUnread' : 'stock.needed');
 
 async function readPart({ id, number }: StockRow) {
   const answer = await ask('stock.get', { text: number });
@@ -76,13 +91,13 @@ export function PartCell({ row, name, mayChange }: Props) {
       <Cell
         label={label}
         value={shown(row, name, writing)}
-        {...(name === 'keepAtLeast' ? { rest: quantityText(row.keepAtLeast, row.unit, writing) } : {})}
+        {...(isQuantity(name) ? { rest: rest(row, name, writing) } : {})}
         readOnly={!mayChange}
         save={cellSaver<StockRow, Change>({
           row,
           show: (one) => shown(one, name, writing),
           read: (text) => read(text, name, writing),
-          wrong: name === 'keepAtLeast' ? (text) => unreadWords(text, writing, wrong(name)) : wrong(name),
+          wrong: isQuantity(name) ? (text) => unreadWords(text, writing, wrong(name)) : wrong(name),
           send: (one, change) => act('part.change', { id: one.id, revision: one.revision, change }),
           fresh: () => readPart(row),
           say: (error) => problemAt(error, 'number', 'stock') ?? problemAt(error, 'change', 'stock'),

@@ -36,6 +36,8 @@ export function PartOpen({ row, mayChange }: { readonly row: StockRow; readonly 
         <PartCell row={row} name="bin" mayChange={mayChange} />
         {row.price === null ? null : <PartCell row={row} name="price" mayChange={mayChange} />}
         <PartCell row={row} name="keepAtLeast" mayChange={mayChange} />
+        <PartCell row={row} name="keepAtMost" mayChange={mayChange} />
+        <PartCell row={row} name="pack" mayChange={mayChange} />
         <Fact name={t('stock.onHand')}>
           <b>{text(row.onHand)}</b> {worth === null ? null : <span className="small ink-2">{worth}</span>}
         </Fact>
