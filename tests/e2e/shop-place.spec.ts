@@ -63,7 +63,10 @@ test('the head, an address line, a tax with its day, the rule of the yes: each c
   await expectAxeClean(page, 'a rate that does not fit');
   await typeCell(page, t('start.taxRate'), '8.875');
   // Its own row of kinds: what supplies are a share of names labour as well.
-  await page.getByRole('group', { name: t('start.taxKinds') }).getByText(t('start.labour'), { exact: true }).click();
+  await page
+    .getByRole('group', { name: t('start.taxKinds') })
+    .getByText(t('start.labour'), { exact: true })
+    .click();
   const day = page.getByLabel(t('start.checkedOn'));
   await day.fill('2026-11-02');
   await day.blur();
