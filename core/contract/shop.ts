@@ -127,6 +127,8 @@ export const shopSettings = z.strictObject({
   /** A lab that has not answered, and an old unit that has not come back, are spoken of after so many days. */
   labDays: z.int().min(1).max(365).default(14),
   coreDays: z.int().min(1).max(365).default(30),
+  /** A part that lies there and has not moved for so many months is named. Common practice, no source. */
+  deadStockMonths: z.int().min(1).max(120).default(12),
   planOpens: z.string().regex(/^\d\d:\d\d$/),
   planCloses: z.string().regex(/^\d\d:\d\d$/),
   sees: seesRule.default({ mechanicPrices: false, deskCost: false, mechanicCost: false }),

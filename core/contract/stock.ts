@@ -52,6 +52,26 @@ export const stockRoom = {
       ),
     }),
   ),
+  /** Parts on hand that have not moved since `since`, the longest lying first; `worth` is what they cost in all. */
+  'stock.still': ask(
+    'crew',
+    z.strictObject({}),
+    z.strictObject({
+      since: civilDate,
+      worth: seenAmount,
+      rows: z.array(
+        z.strictObject({
+          id,
+          number: z.string(),
+          words: z.string(),
+          unit: z.string(),
+          onHand: quantity,
+          value: seenAmount,
+          movedOn: civilDate.nullable(),
+        }),
+      ),
+    }),
+  ),
   /** What came in and went out of one part, newest first. */
   'part.moves': ask(
     'crew',

@@ -45,6 +45,7 @@ import { statementHandlers } from './statement.ts';
 import { stepHandlers } from './step.ts';
 import { stockHandlers } from './stock.ts';
 import { stockListHandlers } from './stock-list.ts';
+import { stockStillHandlers } from './stock-still.ts';
 import { storageHandlers } from './storage.ts';
 import { todayHandlers } from './today.ts';
 import { torqueHandlers } from './torque.ts';
@@ -99,6 +100,7 @@ export const handlers: Handlers = {
   ...todayHandlers,
   ...careHandlers,
   ...stockListHandlers,
+  ...stockStillHandlers,
   ...shopListsHandlers,
   ...photoHandlers,
   ...fluidHandlers,

@@ -72,3 +72,29 @@ export const onTheWay = kept((tx: Tx) =>
     .orderBy('awaited.due_on')
     .orderBy('awaited.id'),
 );
+
+/** Parts that lie there and have no move from `before` on; each looks at its own last moves only, by their index. */
+export const stillParts = kept((tx: Tx, { before }: { before: number }) =>
+  tx
+    .selectFrom('part')
+    .select(['id', 'number', 'words', 'unit', 'on_hand', 'value'])
+    .select(({ selectFrom }) =>
+      selectFrom('part_move')
+        .select(({ fn }) => fn.max<number | null>('part_move.at').as('at'))
+        .whereRef('part_move.part_id', '=', 'part.id')
+        .as('moved'),
+    )
+    .where('on_hand', '>', 0)
+    .where(({ not, exists, selectFrom }) =>
+      not(
+        exists(
+          selectFrom('part_move')
+            .select('part_move.id')
+            .whereRef('part_move.part_id', '=', 'part.id')
+            .where('part_move.at', '>=', before),
+        ),
+      ),
+    )
+    .orderBy('moved')
+    .orderBy('number'),
+);

@@ -18,6 +18,7 @@ import { UsedOilPage } from './stock/fluids/UsedOilPage.tsx';
 import { NewPart } from './stock/NewPart.tsx';
 import { PartOpen } from './stock/PartOpen.tsx';
 import { useRowKeys } from './stock/row-keys.ts';
+import { Still } from './stock/Still.tsx';
 import { StockKey } from './stock/StockBar.tsx';
 import { StockList } from './stock/StockList.tsx';
 import './stock/stock.css';
@@ -72,6 +73,7 @@ function Parts({ path }: Pick<PlaceProps, 'path'>) {
           {open === undefined ? null : <PartOpen key={open.id} row={open} mayChange={mayChange} />}
           <BuyNext rows={rows} />
           <OnTheWay rows={onTheWay} mayChange={mayChange} />
+          <Still />
         </aside>
       </div>
     </Page>

@@ -69,6 +69,7 @@ async function goneThrough(operation: OperationName, input: unknown): Promise<st
 test.each<[OperationName, (of: string) => unknown]>([
   ['today.get', () => ({})],
   ['stock.get', () => ({ most: 50 })],
+  ['stock.still', () => ({})],
   ['money.get', () => ({})],
   ['order.get', (id) => ({ id })],
   ['find.line', () => ({ text: 'berg' })],

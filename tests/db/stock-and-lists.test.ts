@@ -136,3 +136,23 @@ test('below the least it is bought up to the most, in whole packs; neither said,
   await change({ keepAtMost: null });
   expect(await row()).toMatchObject({ keepAtMost: null, buy: 1000 });
 });
+
+test('what lies there and has not moved for the shop’s months is named, until it moves', async () => {
+  const { partId, orderId, jobId, lineId } = await orderWithPart(2000);
+  const still = () => shop.did('Desk', 'stock.still', {});
+  expect((await still()).rows).toEqual([]);
+  const months = async (deadStockMonths: number) => {
+    const { revision } = await shop.did('Odile', 'shop.get', {});
+    await shop.did('Odile', 'shop.change', { revision, settings: { deadStockMonths } });
+  };
+  await months(2);
+  shop.now += 95 * 86_400_000;
+  expect(await still()).toMatchObject({ worth: null, rows: [{ id: partId, onHand: 5000, value: null }] });
+  expect(await shop.did('Odile', 'stock.still', {})).toMatchObject({ worth: 1500, rows: [{ value: 1500 }] });
+  await months(12);
+  expect((await still()).rows).toEqual([]);
+  await months(2);
+  await decide(orderId, jobId, 'yes');
+  await shop.did('Runa', 'part.issue', { jobId, lineId, partId, quantity: 1000 });
+  expect((await still()).rows).toEqual([]);
+});

@@ -51,8 +51,8 @@ const TRADE: Readonly<Record<string, readonly [page: string, ...labels: string[]
     ...[t('rules.outside'), t('rules.outsideBp'), t('rules.outsideLimit')],
   ],
   guard: ['prices', t('rules.markupGuard')],
-  pack: null,
-  'dead-stock months': null,
+  pack: ['reminding', t('terms.packs')],
+  'dead-stock months': ['reminding', t('terms.deadStockMonths')],
   'core window': ['reminding', t('terms.coreDays')],
   // Warranty.
   months: ['reminding', t('terms.warranty'), t('terms.months'), t('terms.source'), t('terms.checkedOn')],

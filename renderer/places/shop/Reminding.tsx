@@ -1,8 +1,9 @@
+import { hrefOf } from '../../frame/router.ts';
 import { t } from '../../words/t.ts';
 import { Keeping } from './Keeping.tsx';
 import { readWhole } from './read-whole.ts';
 import { Storage } from './Storage.tsx';
-import { Setting } from './setting.tsx';
+import { Setting, SettingRow } from './setting.tsx';
 import { Warranty } from './Warranty.tsx';
 import { Wording } from './Wording.tsx';
 
@@ -56,10 +57,33 @@ export function Reminding() {
           {t('terms.followUp')} {t('terms.twoNoes')}
         </p>
       </section>
+      <Lying />
       <Warranty />
       <Storage />
       <Keeping />
       <Wording />
     </>
+  );
+}
+
+/** When a part counts as lying still; packs are said part by part, and the row leads there. */
+function Lying() {
+  return (
+    <section>
+      <h3>{t('terms.stock')}</h3>
+      <Setting
+        label={t('terms.deadStockMonths')}
+        show={({ deadStockMonths }) => String(deadStockMonths)}
+        read={(text) => {
+          const deadStockMonths = readWhole(text, 1, 120);
+          return deadStockMonths === null ? null : { deadStockMonths };
+        }}
+        wrong={t('shop.wholeWrong', { least: 1, most: 120 })}
+        note={t('terms.note-deadStockMonths')}
+      />
+      <SettingRow label={t('terms.packs')} note={t('terms.packsNote')}>
+        <a href={hrefOf('stock')}>{t('terms.packsLink')}</a>
+      </SettingRow>
+    </section>
   );
 }

@@ -28,6 +28,13 @@ export const terms = {
   coreDays: 'Days until an old unit is asked for',
   'note-labDays': 'A sample that was sent longer ago and has no result yet comes up.',
   'note-coreDays': 'An old unit whose charge was invoiced longer ago, and which has not come back, comes up.',
+  stock: 'Stock',
+  deadStockMonths: 'Months until a part counts as lying still',
+  'note-deadStockMonths':
+    'A part that is there and did not move for so long is named in Stock. Common practice, no source.',
+  packs: 'Packs',
+  packsNote: 'In packs of how many a part is bought, and up to how many, is said at the part.',
+  packsLink: 'in Stock',
   followUp: 'Work said no to is asked about again as “Numbers and paper” says.',
   twoNoes: 'A second no ends a reminder, and so does a no to reminders on the customer’s page.',
   wholeOrNone: 'A whole figure, or nothing.',
