@@ -91,6 +91,7 @@ test('bands of cost typed in Shop: a new line’s cost fills its price in, anoth
   await choose(page, t('rules.markup'), t('rules.markupSome'));
   await typeCell(page, t('rules.markupOn', { n: 1 }), '70');
   await typeCell(page, t('rules.markupMore'), '10.00');
+  await expect(page.getByLabel(t('rules.markupOn', { n: 2 }))).toBeVisible();
   await typeCell(page, t('rules.markupOn', { n: 1 }), '100');
   await expect
     .poll(async () => (await settings(garage))?.partsMarkup?.bands)
