@@ -106,7 +106,9 @@ test('a plate of pictures and a promise for 1899: said at the field, and what wa
   const promise = page.getByLabel(t('intake.promise'), { exact: true });
   await promise.fill('1899-12-31T10:00');
   await book.click();
-  await expect(promise).toHaveAccessibleDescription(/^1899-12-31T10:00 .* 1900 .* 2199\./);
+  await expect(promise).toHaveAccessibleDescription(
+    t('parts.noSuchDay', { typed: '1899-12-31T10:00', example: '29/11/2026 07:30' }),
+  );
   await expect(promise).toHaveValue('1899-12-31T10:00');
   await expect(field(page, t('intake.complaint'))).toHaveValue('It whines.');
   expect((await garage.did('Odile', 'order.page', { filter: { which: 'all' } })).rows).toEqual([]);

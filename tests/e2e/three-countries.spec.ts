@@ -12,20 +12,29 @@ interface Tax {
   readonly thousandths: number;
   readonly kinds: readonly ('labour' | 'part' | 'fluid')[];
 }
-const COUNTRIES: readonly { readonly what: string; readonly code: string; readonly taxes: readonly Tax[] }[] = [
+/** `checked`: 2 November 2026, as the country's garages write it. */
+const COUNTRIES: readonly {
+  readonly what: string;
+  readonly code: string;
+  readonly checked: string;
+  readonly taxes: readonly Tax[];
+}[] = [
   {
     what: 'no sales tax on labour',
     code: 'US',
+    checked: '11/02/2026',
     taxes: [{ name: 'Sales tax', rate: '6.25', thousandths: 6250, kinds: ['part', 'fluid'] }],
   },
   {
     what: 'one VAT on everything',
     code: 'DE',
+    checked: '02/11/2026',
     taxes: [{ name: 'VAT', rate: '19', thousandths: 19_000, kinds: ['labour', 'part', 'fluid'] }],
   },
   {
     what: 'two taxes side by side',
     code: 'CA',
+    checked: '2026-11-02',
     taxes: [
       { name: 'Federal tax', rate: '5', thousandths: 5000, kinds: ['labour', 'part', 'fluid'] },
       { name: 'Other tax', rate: '9.975', thousandths: 9975, kinds: ['labour', 'part', 'fluid'] },
@@ -63,7 +72,7 @@ async function begin(page: Page, code: string, taxes: readonly Tax[]): Promise<v
   await expect(page.getByRole('heading', { level: 1, name: t('today.title') })).toBeVisible();
 }
 
-for (const { what, code, taxes } of COUNTRIES)
+for (const { what, code, checked, taxes } of COUNTRIES)
   test(`a garage with ${what} is set up by clicking, and its quote and invoice come to what was reckoned apart`, async ({
     shop,
     page,
@@ -132,8 +141,5 @@ for (const { what, code, taxes } of COUNTRIES)
     await expect(page.getByRole('main')).toContainText(written.format(gross / 100));
     await page.goto(`${shop.host.address}/${hrefOf('shop', 'tax')}`);
     for (const tax of taxes)
-      await expect(page.getByRole('region', { name: tax.name }).getByLabel(t('start.checkedOn'))).toHaveValue(
-        // 2 November, as each country writes it.
-        /^(2026-11-02|11\/02\/2026|02\/11\/2026)$/,
-      );
+      await expect(page.getByRole('region', { name: tax.name }).getByLabel(t('start.checkedOn'))).toHaveValue(checked);
   });

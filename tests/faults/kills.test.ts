@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { openShop } from '../../db/shop.ts';
 import { practiceShop } from '../db/practice-shop.ts';
 
-const KILLS = Number(process.env.KILLS ?? 100);
+const KILLS = 200;
 interface Answered {
   request: string;
   operation: string;
