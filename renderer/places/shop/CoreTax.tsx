@@ -1,9 +1,9 @@
-import { WordMark } from '../../parts/WordMark.tsx';
 import { useWriting } from '../../state/shop.ts';
 import { rateText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { readPercent } from '../set-up/percent.ts';
 import { LawNote } from './LawNote.tsx';
+import { RuleHeading } from './RuleHeading.tsx';
 import { Setting, SettingChoice, type Settings, useShopPage } from './setting.tsx';
 
 type Rule = Settings['coreTax'];
@@ -17,9 +17,7 @@ export function CoreTax() {
   const rule = settings.coreTax;
   return (
     <section aria-label={t('rules.core')}>
-      <h3>
-        {t('rules.core')} {rule.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
-      </h3>
+      <RuleHeading name={t('rules.core')} rule={rule} />
       <SettingChoice
         label={t('rules.core')}
         value={rule.way}

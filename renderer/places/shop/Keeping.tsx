@@ -1,7 +1,6 @@
 import { t } from '../../words/t.ts';
 import { LawNote } from './LawNote.tsx';
-import { readWhole } from './read-whole.ts';
-import { Setting } from './setting.tsx';
+import { WholeSetting } from './WholeSetting.tsx';
 
 const MOST_YEARS = 50;
 const MOST_DAYS = 365;
@@ -11,28 +10,24 @@ export function Keeping() {
   return (
     <section>
       <h3>{t('privacy.keeping')}</h3>
-      <Setting
+      <WholeSetting
         label={t('privacy.years')}
-        show={({ retentionYears }) => String(retentionYears.years)}
-        read={(text, now) => {
-          const years = readWhole(text, 0, MOST_YEARS);
-          return years === null ? null : { retentionYears: { ...now.retentionYears, years } };
-        }}
-        wrong={t('shop.wholeWrong', { least: 0, most: MOST_YEARS })}
+        least={0}
+        most={MOST_YEARS}
+        show={({ retentionYears }) => retentionYears.years}
+        change={(years, now) => ({ retentionYears: { ...now.retentionYears, years } })}
         note={t('privacy.yearsWords')}
       />
       <LawNote
         of={(now) => now.retentionYears}
         change={(now, part) => ({ retentionYears: { ...now.retentionYears, ...part } })}
       />
-      <Setting
+      <WholeSetting
         label={t('privacy.days')}
-        show={({ privacyDays }) => String(privacyDays)}
-        read={(text) => {
-          const privacyDays = readWhole(text, 1, MOST_DAYS);
-          return privacyDays === null ? null : { privacyDays };
-        }}
-        wrong={t('shop.wholeWrong', { least: 1, most: MOST_DAYS })}
+        least={1}
+        most={MOST_DAYS}
+        show={({ privacyDays }) => privacyDays}
+        change={(privacyDays) => ({ privacyDays })}
         note={t('privacy.daysWords')}
       />
     </section>

@@ -5,6 +5,7 @@ import { readWhole } from './read-whole.ts';
 import { Storage } from './Storage.tsx';
 import { Setting, SettingRow } from './setting.tsx';
 import { Warranty } from './Warranty.tsx';
+import { WholeSetting } from './WholeSetting.tsx';
 import { Wording } from './Wording.tsx';
 
 const DAYS = [
@@ -18,14 +19,12 @@ export function Reminding() {
     <>
       <section>
         <h3>{t('terms.reminding')}</h3>
-        <Setting
+        <WholeSetting
           label={t('terms.remindDays')}
-          show={({ remindDays }) => String(remindDays)}
-          read={(text) => {
-            const remindDays = readWhole(text, 0, 365);
-            return remindDays === null ? null : { remindDays };
-          }}
-          wrong={t('shop.wholeWrong', { least: 0, most: 365 })}
+          least={0}
+          most={365}
+          show={({ remindDays }) => remindDays}
+          change={(remindDays) => ({ remindDays })}
           note={t('terms.remindDaysWords')}
         />
         <Setting
@@ -41,15 +40,13 @@ export function Reminding() {
           note={t('terms.wheelsWords')}
         />
         {DAYS.map(([field, least]) => (
-          <Setting
+          <WholeSetting
             key={field}
             label={t(`terms.${field}`)}
-            show={(settings) => String(settings[field])}
-            read={(text) => {
-              const days = readWhole(text, least, 365);
-              return days === null ? null : { [field]: days };
-            }}
-            wrong={t('shop.wholeWrong', { least, most: 365 })}
+            least={least}
+            most={365}
+            show={(settings) => settings[field]}
+            change={(days) => ({ [field]: days })}
             note={t(`terms.note-${field}`)}
           />
         ))}
@@ -71,14 +68,12 @@ function Lying() {
   return (
     <section>
       <h3>{t('terms.stock')}</h3>
-      <Setting
+      <WholeSetting
         label={t('terms.deadStockMonths')}
-        show={({ deadStockMonths }) => String(deadStockMonths)}
-        read={(text) => {
-          const deadStockMonths = readWhole(text, 1, 120);
-          return deadStockMonths === null ? null : { deadStockMonths };
-        }}
-        wrong={t('shop.wholeWrong', { least: 1, most: 120 })}
+        least={1}
+        most={120}
+        show={({ deadStockMonths }) => deadStockMonths}
+        change={(deadStockMonths) => ({ deadStockMonths })}
         note={t('terms.note-deadStockMonths')}
       />
       <SettingRow label={t('terms.packs')} note={t('terms.packsNote')}>

@@ -1,7 +1,7 @@
 import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
-import { readWhole } from './read-whole.ts';
 import { Setting, type Settings } from './setting.tsx';
+import { WholeSetting } from './WholeSetting.tsx';
 
 type Guards = Settings['fluidGuards'];
 const WHOLE = [
@@ -30,15 +30,13 @@ export function Samples() {
       <h3>{t('own.samples')}</h3>
       <p className="small ink-2">{t('own.samplesWords')}</p>
       {WHOLE.map(([field, least, most]) => (
-        <Setting
+        <WholeSetting
           key={field}
           label={t(`own.${field}`)}
-          show={({ fluidGuards }) => String(fluidGuards[field])}
-          read={(text, now) => {
-            const figure = readWhole(text, least, most);
-            return figure === null ? null : change(now, { [field]: figure });
-          }}
-          wrong={t('shop.wholeWrong', { least, most })}
+          least={least}
+          most={most}
+          show={({ fluidGuards }) => fluidGuards[field]}
+          change={(figure, now) => change(now, { [field]: figure })}
           note={t(`own.${field}Note`)}
         />
       ))}

@@ -1,10 +1,10 @@
-import { WordMark } from '../../parts/WordMark.tsx';
 import { useWriting } from '../../state/shop.ts';
 import { amountText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { LawNote } from './LawNote.tsx';
-import { readWhole } from './read-whole.ts';
+import { RuleHeading } from './RuleHeading.tsx';
 import { Setting, SettingChoice, type Settings, useShopPage } from './setting.tsx';
+import { WholeSetting } from './WholeSetting.tsx';
 
 type Terms = NonNullable<Settings['storage']>;
 /** Three free working days are only to begin with: not a rule of any country. */
@@ -22,10 +22,7 @@ export function Storage() {
   const terms = settings.storage;
   return (
     <section>
-      <h3>
-        {t('terms.storage')}{' '}
-        {terms !== null && terms.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
-      </h3>
+      <RuleHeading name={t('terms.storage')} rule={terms} />
       <Setting
         label={t('own.storagePerDay')}
         placeholder={t('own.storageNo')}
@@ -40,14 +37,12 @@ export function Storage() {
       />
       {terms === null ? null : (
         <>
-          <Setting
+          <WholeSetting
             label={t('own.storageFree')}
-            show={(now) => String(now.storage?.freeWorkingDays ?? '')}
-            read={(text, now) => {
-              const freeWorkingDays = readWhole(text, 0, FREE_MOST);
-              return freeWorkingDays === null ? null : change(now, { freeWorkingDays });
-            }}
-            wrong={t('shop.wholeWrong', { least: 0, most: FREE_MOST })}
+            least={0}
+            most={FREE_MOST}
+            show={(now) => now.storage?.freeWorkingDays}
+            change={(freeWorkingDays, now) => change(now, { freeWorkingDays })}
             note={t('own.storageFreeNote')}
           />
           <LawNote of={(now) => now.storage} change={change} />

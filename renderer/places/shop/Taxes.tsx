@@ -1,7 +1,6 @@
 import { LINE_KINDS } from '../../../core/money/line.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Choices } from '../../parts/Choice.tsx';
-import { WordMark } from '../../parts/WordMark.tsx';
 import { act } from '../../state/call.ts';
 import { useWriting } from '../../state/shop.ts';
 import { rateText, readAmount } from '../../words/figures.ts';
@@ -9,6 +8,7 @@ import { listWords } from '../../words/list.ts';
 import { t } from '../../words/t.ts';
 import { readPercent } from '../set-up/percent.ts';
 import { cellSaver } from './cell-saver.ts';
+import { RuleHeading } from './RuleHeading.tsx';
 import { Supplies } from './Supplies.tsx';
 import {
   readShop,
@@ -83,9 +83,7 @@ function TaxPart({ tax }: { readonly tax: Tax }) {
   };
   return (
     <section aria-label={tax.name}>
-      <h3>
-        {tax.name} {tax.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
-      </h3>
+      <RuleHeading name={tax.name} rule={tax} />
       <Setting
         label={t('start.taxName')}
         show={(settings) => mine(settings)?.name ?? ''}

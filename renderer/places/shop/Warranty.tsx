@@ -1,8 +1,8 @@
-import { WordMark } from '../../parts/WordMark.tsx';
 import { t } from '../../words/t.ts';
 import { LawNote } from './LawNote.tsx';
-import { readWhole } from './read-whole.ts';
-import { Setting, SettingChoice, type Settings, useShopPage } from './setting.tsx';
+import { RuleHeading } from './RuleHeading.tsx';
+import { SettingChoice, type Settings, useShopPage } from './setting.tsx';
+import { WholeSetting } from './WholeSetting.tsx';
 
 type Terms = NonNullable<Settings['warrantyTerms']>;
 
@@ -18,10 +18,7 @@ export function Warranty() {
   const terms = settings.warrantyTerms;
   return (
     <section>
-      <h3>
-        {t('terms.warranty')}{' '}
-        {terms !== null && terms.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
-      </h3>
+      <RuleHeading name={t('terms.warranty')} rule={terms} />
       <SettingChoice
         label={t('terms.warranty')}
         value={terms === null ? 'none' : 'some'}
@@ -34,24 +31,20 @@ export function Warranty() {
       />
       {terms === null ? null : (
         <>
-          <Setting
+          <WholeSetting
             label={t('terms.months')}
-            show={(now) => String(termsOf(now).months)}
-            read={(text, now) => {
-              const months = readWhole(text, 1, 120);
-              return months === null ? null : change(now, { months });
-            }}
-            wrong={t('shop.wholeWrong', { least: 1, most: 120 })}
+            least={1}
+            most={120}
+            show={(now) => termsOf(now).months}
+            change={(months, now) => change(now, { months })}
             note={t('terms.monthsWords')}
           />
-          <Setting
+          <WholeSetting
             label={`${t('terms.distance')}, ${t(settings.distance === 'km' ? 'cars.km' : 'cars.mi')}`}
-            show={(now) => String(termsOf(now).distance)}
-            read={(text, now) => {
-              const distance = readWhole(text, 1, 1_000_000);
-              return distance === null ? null : change(now, { distance });
-            }}
-            wrong={t('shop.wholeWrong', { least: 1, most: 1_000_000 })}
+            least={1}
+            most={1_000_000}
+            show={(now) => termsOf(now).distance}
+            change={(distance, now) => change(now, { distance })}
             note={t('terms.distanceWords')}
           />
           <SettingChoice

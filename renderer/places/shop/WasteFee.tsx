@@ -1,8 +1,8 @@
-import { WordMark } from '../../parts/WordMark.tsx';
 import { useWriting } from '../../state/shop.ts';
 import { amountText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { LawNote } from './LawNote.tsx';
+import { RuleHeading } from './RuleHeading.tsx';
 import { Setting, SettingChoice, type Settings, useShopPage } from './setting.tsx';
 
 type Fee = NonNullable<Settings['wasteFee']>;
@@ -18,10 +18,7 @@ export function WasteFee() {
   const fee = settings.wasteFee;
   return (
     <section aria-label={t('rules.waste')}>
-      <h3>
-        {t('rules.waste')}{' '}
-        {fee !== null && fee.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
-      </h3>
+      <RuleHeading name={t('rules.waste')} rule={fee} />
       <SettingChoice
         label={t('rules.waste')}
         value={fee === null ? 'none' : 'some'}

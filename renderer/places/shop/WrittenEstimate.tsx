@@ -1,8 +1,8 @@
-import { WordMark } from '../../parts/WordMark.tsx';
 import { useWriting } from '../../state/shop.ts';
 import { amountText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { LawNote } from './LawNote.tsx';
+import { RuleHeading } from './RuleHeading.tsx';
 import { Setting, SettingRow, type Settings, useShopPage } from './setting.tsx';
 
 type Rule = NonNullable<Settings['writtenEstimate']>;
@@ -17,10 +17,7 @@ export function WrittenEstimate() {
   const rule = settings.writtenEstimate;
   return (
     <section>
-      <h3>
-        {t('own.estimate')}{' '}
-        {rule !== null && rule.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
-      </h3>
+      <RuleHeading name={t('own.estimate')} rule={rule} />
       <p className="small ink-2">{t('own.estimateWords')}</p>
       <Setting
         label={t('own.estimateAbove')}

@@ -1,11 +1,11 @@
 import { money } from '../../../core/money/money.ts';
 import { allowance } from '../../../core/order/allowance.ts';
-import { WordMark } from '../../parts/WordMark.tsx';
 import { useWriting } from '../../state/shop.ts';
 import { amountText, rateText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { civilText } from '../../words/times.ts';
 import { readPercent } from '../set-up/percent.ts';
+import { RuleHeading } from './RuleHeading.tsx';
 import { Setting, SettingChoice, SettingDay, type Settings, useShopPage } from './setting.tsx';
 
 type Rule = Settings['overrun'];
@@ -23,9 +23,7 @@ export function YesRule() {
   };
   return (
     <section>
-      <h3>
-        {t('start.overrun')} {rule.checkedOn === null ? <WordMark kind="heed">{t('shop.notChecked')}</WordMark> : null}
-      </h3>
+      <RuleHeading name={t('start.overrun')} rule={rule} />
       <p>
         <Example rule={rule} />
       </p>

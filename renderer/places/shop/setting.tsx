@@ -11,7 +11,7 @@ import { cellSaver } from './cell-saver.ts';
 
 export type ShopRow = OutputOf<'shop.get'>;
 export type Settings = NonNullable<ShopRow['settings']>;
-type Change = InputOf<'shop.change'>['settings'];
+export type SettingChange = InputOf<'shop.change'>['settings'];
 
 /** The shop that the page was drawn from, and whether whoever works here may change it. */
 export interface ShopPage {
@@ -36,12 +36,12 @@ export function saveSetting(
   page: ShopPage,
   how: {
     readonly show: (settings: Settings) => string;
-    readonly read: (text: string, settings: Settings) => Change | null;
+    readonly read: (text: string, settings: Settings) => SettingChange | null;
     readonly wrong?: string;
   },
 ) {
   const settingsOf = (row: ShopRow) => row.settings ?? page.settings;
-  return cellSaver<ShopRow, Change>({
+  return cellSaver<ShopRow, SettingChange>({
     row: page.shop,
     show: (row) => how.show(settingsOf(row)),
     read: (text, row) => how.read(text, settingsOf(row)),
@@ -55,7 +55,7 @@ export function saveSetting(
 interface SettingProps {
   readonly label: string;
   readonly show: (settings: Settings) => string;
-  readonly read: (text: string, settings: Settings) => Change | null;
+  readonly read: (text: string, settings: Settings) => SettingChange | null;
   /** What would fit, as a sentence. */
   readonly wrong?: string;
   readonly note?: ReactNode;
@@ -107,7 +107,7 @@ interface ChoiceProps<V extends string> {
   readonly label: string;
   readonly value: V;
   readonly options: readonly { readonly value: V; readonly words: string }[];
-  readonly change: (value: V, settings: Settings) => Change;
+  readonly change: (value: V, settings: Settings) => SettingChange;
   readonly note?: ReactNode;
 }
 
