@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { debtOf, exposureOf, type OpenYes, willOwe } from '../core/books/exposure.ts';
 import type { orderCredit } from '../core/contract/account.ts';
 import { type Money, money, sum } from '../core/money/money.ts';
+import { accountIds } from './books/account.ts';
 import type { Context } from './context.ts';
 import { type Loaded, loadOrder, loadOrders } from './order/load.ts';
 import { type Reckoned, reckonOrder } from './order/reckon.ts';
@@ -37,8 +38,7 @@ const saidAt = (loaded: Loaded): number =>
 /** Whatever is paid for by an account (with entries joined into it) and not invoiced, or invoiced and open. */
 export async function readAccount(context: Context, accountId: string): Promise<Account> {
   const { tx } = context;
-  const joined = await tx.selectFrom('customer').select('id').where('joined_into', '=', accountId).execute();
-  const ids = [accountId, ...joined.map((row) => row.id)];
+  const ids = await accountIds(context, accountId);
   const open = () =>
     tx
       .selectFrom('work_order')

@@ -109,7 +109,10 @@ const PATIENCE = 3;
 async function notFetched(context: Context) {
   const orders = await context.tx
     .selectFrom('work_order')
+    .innerJoin('car', 'car.id', 'work_order.car_id')
+    .innerJoin('customer', 'customer.id', 'work_order.customer_id')
     .selectAll('work_order')
+    .select(['car.plate', 'car.words', 'customer.name'])
     .where('handed_over_at', 'is', null)
     .where('cancelled_at', 'is', null)
     .where((on) =>
@@ -131,18 +134,8 @@ async function notFetched(context: Context) {
       ? days > 0
       : storageDays(notice, context.today, { ...workingOf(context), freeWorkingDays: PATIENCE }).days > 0;
     if (!over) continue;
-    const car = await context.tx
-      .selectFrom('car')
-      .select(['plate', 'words'])
-      .where('id', '=', order.car_id)
-      .executeTakeFirstOrThrow();
-    const { name } = await context.tx
-      .selectFrom('customer')
-      .select('name')
-      .where('id', '=', order.customer_id)
-      .executeTakeFirstOrThrow();
     rows.push({
-      ...{ orderId: order.id, number: order.number, car: car.plate || car.words, customer: name },
+      ...{ orderId: order.id, number: order.number, car: order.plate || order.words, customer: order.name },
       ...{ notice, gross: told && context.seesPrices ? gross : null },
     });
   }

@@ -25,7 +25,7 @@ export interface ShownEntry extends AccountEntry {
 }
 
 /** A customer's entry and those that were joined into it. */
-export async function accountIds({ tx }: Books, customerId: string): Promise<readonly string[]> {
+export async function accountIds({ tx }: Pick<Books, 'tx'>, customerId: string): Promise<readonly string[]> {
   const joined = await tx.selectFrom('customer').select('id').where('joined_into', '=', customerId).execute();
   return [customerId, ...joined.map(({ id }) => id)];
 }

@@ -2,6 +2,7 @@ import { amountText, wholeText } from '../../core/paper/figures.ts';
 import { type MessageFigures, writeMessage } from '../../core/paper/message.ts';
 import { paperWords } from '../../core/paper/words.ts';
 import { civilDateOf, instantToWall } from '../../core/time/instant.ts';
+import { accountIds } from '../books/account.ts';
 import type { Context, Handlers, Settings } from '../context.ts';
 import { newId } from '../id.ts';
 import { currencyOf } from '../order/document.ts';
@@ -108,16 +109,11 @@ export async function draftMessage(
   return { customer, language, ...writeMessage(about, language, settings.messages[about], figures) };
 }
 
-/** Entries joined into a customer belong to their log, too. */
-async function logIds(context: Context, customerId: string): Promise<string[]> {
-  const joined = await context.tx.selectFrom('customer').select('id').where('joined_into', '=', customerId).execute();
-  return [customerId, ...joined.map((row) => row.id)];
-}
-
 async function contactLog(context: Context, of: { customerId: string | null; orderId: string | null }, most: number) {
   const { tx } = context;
   const { orderId } = of;
-  const ids = of.customerId === null ? [] : await logIds(context, of.customerId);
+  // Entries joined into a customer belong to their log, too.
+  const ids = of.customerId === null ? [] : await accountIds(context, of.customerId);
   const messages = await tx
     .selectFrom('message')
     .innerJoin('person', 'person.id', 'message.person_id')

@@ -209,8 +209,8 @@ export function foot({ document, words: w, shaper, width }: Setting, page: numbe
   ];
 }
 
-/** Only as much as one line holds: what is cut here stands in full at the head of page 1. */
-function firstLine(
+/** Only as much as one line holds: what is cut here stands in full at the head of page 1. `rightEdge` 0: at the left. */
+export function firstLine(
   shaper: Setting['shaper'],
   text: string,
   style: 'head' | 'body',

@@ -1,7 +1,8 @@
 import { spanText } from '../../statement-words.ts';
 import { paperWords } from '../../words.ts';
 import { type Block, block, type Item, rule, SIZE, setText, words } from '../block.ts';
-import { setLines, textWidth } from '../text.ts';
+import { firstLine } from '../head.ts';
+import { textWidth } from '../text.ts';
 import type { StatementSetting } from './setting.ts';
 
 /** 'Statement' and its days, above who it is for, and what it was made from. */
@@ -58,8 +59,8 @@ export function shortHead({ document, said, shaper, width }: StatementSetting): 
     .join(' · ');
   const wide = Math.min(textWidth(shaper, right, 'body', SIZE.body), width * 0.62);
   return block(30, [
-    ...oneLine(shaper, left, 'head', width - wide - 20, SIZE.job, 0),
-    ...oneLine(shaper, right, 'body', width * 0.62, SIZE.body, width),
+    ...firstLine(shaper, left, 'head', width - wide - 20, SIZE.job, 0),
+    ...firstLine(shaper, right, 'body', width * 0.62, SIZE.body, width),
     rule(0, 19, width, 1.125, true),
   ]);
 }
@@ -81,22 +82,7 @@ export function foot(
   // A name longer than its place is cut, never the number of the page.
   const fits = textWidth(shaper, right, 'body', SIZE.small) <= most ? right : pages;
   return [
-    ...oneLine(shaper, practice ? `${w.practice}, ${from}` : from, 'body', width - wide - 20, SIZE.small, 0),
-    ...oneLine(shaper, fits, 'body', most, SIZE.small, width),
+    ...firstLine(shaper, practice ? `${w.practice}, ${from}` : from, 'body', width - wide - 20, SIZE.small, 0),
+    ...firstLine(shaper, fits, 'body', most, SIZE.small, width),
   ];
-}
-
-/** Only as much as one line holds: what is cut here stands in full at the head of page 1. */
-function oneLine(
-  shaper: StatementSetting['shaper'],
-  text: string,
-  style: 'head' | 'body',
-  width: number,
-  size: number,
-  rightEdge: number,
-): readonly Item[] {
-  const line = setLines(shaper, words(text, style), size, width)[0];
-  if (!line) return [];
-  const x = rightEdge === 0 ? 0 : rightEdge - line.width;
-  return [{ kind: 'text', x, y: SIZE.job * 0.98, width: line.width, text: line.text, pieces: line.pieces }];
 }
