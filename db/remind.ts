@@ -1,26 +1,19 @@
 import { ahead } from '../core/car/reminder.ts';
-import { type DistanceUnit, inKilometres, inMiles } from '../core/measure/distance.ts';
 import { REMINDER_WORDS } from '../core/paper/message-words.ts';
-import { addDays, addMonths } from '../core/time/civil.ts';
+import { addMonths } from '../core/time/civil.ts';
 import type { Context } from './context.ts';
 import { newId } from './id.ts';
-import { bookContent } from './order/book-content.ts';
+import { clockAfter, dueAfter } from './order/due-after.ts';
 import type { Loaded } from './order/load.ts';
 import type { Reckoned } from './order/reckon.ts';
 import { settingsOf, signedIn } from './people.ts';
 import { readingsOf } from './reminders.ts';
 import type { ReminderRow } from './tables.ts';
 
-/** Wheels are asked after at the latest so many days on, where nobody knows how far the car went: common practice, no source. */
-const WHEEL_DAYS = 14;
-
 interface ToRemind extends Pick<ReminderRow, 'car_id' | 'source' | 'source_id' | 'words' | 'due_on'> {
   /** What the car's clock will show, its own unit. */
   readonly shows: number | null;
 }
-
-const inUnit = (distance: number, from: DistanceUnit, to: DistanceUnit) =>
-  to === 'km' ? inKilometres(distance, from) : inMiles(distance, from);
 
 /** The day on which a reminder is to be looked at: due by its date, or by the pace of the visits. */
 async function lookOn(
@@ -144,36 +137,17 @@ export async function remindAfterInvoice(
   if (loaded.order.counter_sale === 1) return;
   const settings = settingsOf(context);
   const { order, car } = loaded;
-  const shown = order.mileage_out ?? order.mileage_in;
-  const shows = (distance: number | null) =>
-    distance === null || shown === null ? null : shown + inUnit(distance, settings.distance, car.unit);
   const words = REMINDER_WORDS[settings.language];
   const bare = { car_id: car.id };
-  for (const job of reckoned.inSum) {
-    const version = loaded.versions.find((one) => one.id === job.book_job_version_id);
-    if (!version) continue;
-    for (const [place, after] of bookContent(version).after.entries())
-      await remind(context, {
-        ...{ ...bare, source: after.source, source_id: `${job.id}:${place}`, words: after.words },
-        ...{ due_on: after.days === null ? null : addDays(context.today, after.days), shows: shows(after.distance) },
-      });
-  }
-  const card = reckoned.inSum.some((job) => {
-    const version = loaded.versions.find((one) => one.id === job.book_job_version_id);
-    const done = (n: number) =>
-      loaded.steps.findLast((row) => row.job_id === job.id && row.step === n)?.state === 'done';
-    return version !== undefined && bookContent(version).steps.some((step) => step.recheckCard && done(step.n));
-  });
-  if (card && settings.wheelRecheckDistance !== null)
+  for (const due of dueAfter(loaded, reckoned, settings, context.today))
     await remind(context, {
-      ...{ ...bare, source: 'wheel-recheck', source_id: order.id, words: words.wheels },
-      due_on: addDays(context.today, WHEEL_DAYS),
-      shows: shows(settings.wheelRecheckDistance),
+      ...{ ...bare, source: due.source, source_id: due.sourceId, words: due.words },
+      ...{ due_on: due.on, shows: due.shows },
     });
   const terms = settings.warrantyTerms;
   if (terms)
     await remind(context, {
       ...{ ...bare, source: 'warranty', source_id: invoicePaperId, words: words.warranty(order.number) },
-      ...{ due_on: addMonths(context.today, terms.months), shows: shows(terms.distance) },
+      ...{ due_on: addMonths(context.today, terms.months), shows: clockAfter(loaded, settings, terms.distance) },
     });
 }

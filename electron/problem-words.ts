@@ -38,6 +38,7 @@ const SENTENCES: Readonly<Record<Problem, string>> = {
   'already-here': 'is here already',
   'arrived-already': 'has arrived already',
   'corrected-already': 'was corrected already',
+  'over-another': 'lies over another time of the same person',
   'joined-already': 'was joined into another entry already',
   'parted-already': 'was parted again already',
   'closed-already': 'is over already',

@@ -12,7 +12,7 @@ export interface ClockEntry {
 }
 
 /** Minutes of one entry; one without an end counts nothing until it is corrected. */
-export function entryMinutes(entry: ClockEntry): number {
+export function entryMinutes(entry: Pick<ClockEntry, 'on' | 'off'>): number {
   return entry.off === null ? 0 : Math.max(0, minutesBetween(entry.on, entry.off));
 }
 
@@ -55,17 +55,7 @@ function unionMinutes(spans: readonly Span[]): number {
   return open === null ? minutes : minutes + minutesBetween(open.on, open.off);
 }
 
-/** Minutes as hundredths of an hour, for paper and screen only: pay is worked from minutes. */
-export function hoursX100(minutes: number): number {
-  return roundDivide(BigInt(minutes) * 100n, 60n);
-}
-
-/** Minutes as tenths of an hour, for paper and screen only. */
-export function hoursX10(minutes: number): number {
-  return roundDivide(BigInt(minutes) * 10n, 60n);
-}
-
-/** Minutes as thousandths of an hour: the quantity of a line billed by the clock. */
+/** Minutes as thousandths of an hour, for paper and screen only: pay is worked from minutes. */
 export function hoursX1000(minutes: number): number {
   return roundDivide(BigInt(minutes) * 1000n, 60n);
 }

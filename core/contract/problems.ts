@@ -40,6 +40,7 @@ export const PROBLEMS = {
   'already-here': [],
   'arrived-already': [],
   'corrected-already': [],
+  'over-another': [],
   'joined-already': [],
   'parted-already': [],
   'closed-already': [],

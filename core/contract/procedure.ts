@@ -59,6 +59,10 @@ export const torque = z
     path: ['degrees'],
     error: 'angle-for-each-hole',
   })
+  .refine(({ pattern, degrees }) => pattern !== 'angles' || new Set(degrees).size === degrees.length, {
+    path: ['degrees'],
+    error: 'same-row-twice',
+  })
   .refine((group) => group.pattern !== 'pairs' || group.count % 2 === 0, { path: ['count'], error: 'even-for-pairs' })
   .refine(
     ({ pattern, rows, count }) =>

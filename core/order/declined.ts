@@ -13,8 +13,3 @@ export interface FollowUp {
 export function followUp(declinedOn: string, mileage: number | null, days: number, distance: number): FollowUp {
   return { on: addDays(declinedOn, days), distance: mileage === null ? null : mileage + distance };
 }
-
-/** Whether declined work is to be spoken of on a day, at a mileage. */
-export function comesUp(follow: FollowUp, today: string, mileage: number | null): boolean {
-  return today >= follow.on || (mileage !== null && follow.distance !== null && mileage >= follow.distance);
-}

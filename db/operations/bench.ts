@@ -2,6 +2,7 @@ import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { signedIn } from '../people.ts';
 import { badInput, held, notAllowed, notFound } from '../refusal.ts';
+import type { ClockEntryRow } from '../tables.ts';
 import { heldUnlessCovered, jobRow, openSheet } from './on-the-sheet.ts';
 
 /** Whose clock is meant: one's own, or another's, which only desk and owner may touch. */
@@ -55,6 +56,31 @@ async function close(context: Context, personId: string, off: number | null, why
   return id;
 }
 
+/** One person, one job at a time: what is put right lies over no other entry that counts, nor over a clock that runs. */
+async function freeOfOthers(context: Context, old: ClockEntryRow, on: number, off: number): Promise<void> {
+  const { tx } = context;
+  const over = await tx
+    .selectFrom('clock_entry')
+    .select('id')
+    .where('person_id', '=', old.person_id)
+    .where('id', '!=', old.id)
+    .where('on_at', '<', off)
+    .where('off_at', '>', on)
+    .where(
+      'id',
+      'not in',
+      tx.selectFrom('clock_entry').select('corrects').where('corrects', 'is not', null).$castTo<{ corrects: string }>(),
+    )
+    .executeTakeFirst();
+  const running = await tx
+    .selectFrom('clock_open')
+    .select('person_id')
+    .where('person_id', '=', old.person_id)
+    .where('on_at', '<', off)
+    .executeTakeFirst();
+  if (over || running) throw badInput(over ? 'on' : 'off', 'over-another');
+}
+
 export const benchHandlers: Handlers = {
   'clock.on': async ({ jobId, kind, personId, at }, context) => {
     const person = whose(context, personId);
@@ -98,6 +124,7 @@ export const benchHandlers: Handlers = {
     if (before) throw badInput('entryId', 'corrected-already');
     if (off < on) throw badInput('off', 'before-on');
     if (off > context.now) throw badInput('off', 'in-the-future');
+    await freeOfOthers(context, old, on, off);
     for (const id of [old.job_id, jobId])
       if (id !== null) await openSheet(context, (await jobRow(context, id)).work_order_id);
     const id = newId();

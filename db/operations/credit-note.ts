@@ -47,13 +47,15 @@ export const creditNoteHandlers: Handlers = {
     const now = new Map(lines.map(({ lineId, quantity }) => [lineId, quantity]));
     const { credited, totals, from } = creditNow(billed, now);
     const number = await nextNumber(context, 'credit-note');
+    // As on the invoice: whoever pays may bear no tax, the customer may.
+    const exempt = kept.sheet.exempt ? (loaded.payer ?? loaded.customer).tax_exempt : '';
     const wasteWords = kept.rules.wasteFee?.words ?? '';
     const document = creditPaper(context, settings, loaded, {
       number,
       corrects: { number: invoice.number, date: invoice.issued_on },
       reason,
       jobs: creditedJobs(loaded, credited, totals),
-      sums: paperSums(totals, '', kept.rules.prices, loaded.customer.tax_exempt, wasteWords),
+      sums: paperSums(totals, kept.rules.prices, exempt, wasteWords),
     });
     const paperId = await issue(context, loaded, document, totals, null, {
       corrects: invoicePaperId,

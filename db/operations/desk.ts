@@ -193,7 +193,8 @@ export const deskHandlers: Handlers = {
   },
   'car.odometer': async (input, context) => {
     const car = await context.tx.selectFrom('car').select('id').where('id', '=', input.id).executeTakeFirst();
-    if (!car) throw notFound('car', input.id);
+    if (!car || input.id === NO_CAR) throw notFound('car', input.id);
+    if (input.on > context.today) throw badInput('on', 'in-the-future');
     await context.write.insert('odometer_reading', {
       id: newId(),
       car_id: input.id,

@@ -5,7 +5,7 @@ import type { DropOffSlip, PaperMark } from '../../core/paper/drop-off.ts';
 import { dropOffName, dropOffPdf } from '../../core/paper/pdf/drop-off-pdf.ts';
 import { instantToWall } from '../../core/time/instant.ts';
 import type { Context, Handlers } from '../context.ts';
-import { currencyOf } from '../order/document.ts';
+import { currencyOf, settingsFor } from '../order/document.ts';
 import { type Loaded, loadOrder } from '../order/load.ts';
 import { loadFonts } from '../pdf.ts';
 import { settingsOf } from '../people.ts';
@@ -26,7 +26,7 @@ async function marksOf(context: Context, orderId: string): Promise<PaperMark[]> 
 }
 
 async function slipOf(context: Context, { order, car, customer, booking, payments, decisions, people }: Loaded) {
-  const settings = settingsOf(context);
+  const settings = settingsFor(settingsOf(context), customer);
   const door = JSON.parse(order.door) as Door;
   const moment = (at: number) => instantToWall(at, settings.zone);
   const marks = await marksOf(context, order.id);

@@ -4,7 +4,7 @@ import { addDays } from '../../core/time/civil.ts';
 import { civilDateOf } from '../../core/time/instant.ts';
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
-import { invoicePaper, passedWords, quotePaper } from '../order/document.ts';
+import { invoicePaper, passedWords, quotePaper, settingsOfOrder } from '../order/document.ts';
 import { stopsOfOrder } from '../order/facts.ts';
 import { issue } from '../order/issue.ts';
 import { type Loaded, loadOrder } from '../order/load.ts';
@@ -97,7 +97,7 @@ export const paperHandlers: Handlers = {
     const taken = takenOf(loaded, settings.zone);
     const toPay = reckoned.totals.gross + balanceOf(loaded);
     const printed = stops.map((stop) => ({
-      what: passedWords(settings, stop),
+      what: passedWords(settingsOfOrder(settings, loaded), stop),
       reason: reasons.get(stop.what) ?? '',
       by: who.name,
     }));
@@ -137,6 +137,7 @@ export const paperHandlers: Handlers = {
   'paper.sent': async ({ id, how, at }, context) => {
     const row = await context.tx.selectFrom('paper').select('id').where('id', '=', id).executeTakeFirst();
     if (!row) throw notFound('paper', id);
+    if (at !== null && at > context.now) throw badInput('at', 'in-the-future');
     const sentId = newId();
     await context.write.insert('paper_sent', {
       id: sentId,

@@ -105,6 +105,12 @@ export const sheetHandlers: Handlers = {
   },
   'order.handOver': async ({ id, revision, to }, context) => {
     await heldCar(context, id);
+    const order = await context.tx
+      .selectFrom('work_order')
+      .select('handed_over_at')
+      .where('id', '=', id)
+      .executeTakeFirst();
+    if (order && order.handed_over_at !== null) throw badInput('id', 'closed-already');
     return {
       id,
       revision: await context.write.edit(
@@ -273,6 +279,9 @@ export const sheetHandlers: Handlers = {
     return { id, revision: 1 };
   },
   'discount.takeOut': async ({ id }, context) => {
+    const row = await context.tx.selectFrom('sheet_discount').selectAll().where('id', '=', id).executeTakeFirst();
+    if (!row) throw notFound('sheet_discount', id);
+    await openSheet(context, row.work_order_id);
     await context.write.update('sheet_discount', id, { taken_out: 1 });
     return { id };
   },

@@ -82,6 +82,18 @@ function keepsFromDone(
   return [step.second === 'signs' ? { what: 'second-missing', with: here } : { what: 'other-does-it', with: here }];
 }
 
+/** Throws bad-input unless there is a figure for each place that the step measures, and none where it measures nothing. */
+function fitsPlaces(
+  { step: { measure } }: StandingStep,
+  state: StepDoneRow['state'],
+  { length }: readonly number[],
+): void {
+  if (measure === null && length > 0) throw badInput('reading', 'not-measured-here');
+  if (measure === null) return;
+  if (length > measure.places) throw badInput('reading', 'too-many', { most: measure.places });
+  if (state === 'done' && length < measure.places) throw badInput('reading', 'too-few', { least: measure.places });
+}
+
 /** Which steps open again with this one: those that it names, else every one after it; only those that were touched. */
 function opensAgain(steps: readonly StandingStep[], { step }: StandingStep): StandingStep[] {
   return steps
@@ -95,9 +107,13 @@ export const stepHandlers: Handlers = {
     const when = whenDone(context, at);
     const { job, steps, found } = await stepToWorkOn(context, jobId, n);
     if ((state === 'not-needed' || state === 'failed') && why === '') throw badInput('why', 'needed');
+    fitsPlaces(found, state, reading);
     const secondId = await otherPerson(context, second);
     // Who tightened the bolts does not sign for them.
     if (found.touched.some((row) => row.person_id === secondId)) throw held([{ what: 'second-is-first', with: {} }]);
+    const missing = missingEntries(found.group, found.made);
+    if (state === 'not-needed' && found.made > 0 && missing > 0)
+      throw held([{ what: 'torque-missing', with: { letter: letterOf(job.place), step: n, missing } }]);
     if (state === 'done') {
       heldByHoldPoint(steps, n);
       const reasons = keepsFromDone(job, steps, found, { byId: who.id, secondId }, reading);

@@ -2,11 +2,22 @@ import { followUp } from '../../core/order/declined.ts';
 import { creditOf } from '../account.ts';
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
-import { loadOrder } from '../order/load.ts';
-import { letterOf, reckonOrder } from '../order/reckon.ts';
+import { type Loaded, loadOrder } from '../order/load.ts';
+import { letterOf, type Reckoned, reckonOrder } from '../order/reckon.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { badInput, held, notAllowed, notFound } from '../refusal.ts';
 import { remindOfDeclined } from '../remind.ts';
+
+/** Once the invoice is out nothing of it is declined any more, and nothing new is said yes to: that is another visit. */
+function heldByInvoice(
+  { papers }: Loaded,
+  { onSheet }: Reckoned,
+  jobs: readonly { readonly jobId: string; readonly answer: string }[],
+): void {
+  const invoice = papers.find(({ kind }) => kind === 'invoice');
+  if (invoice && jobs.some(({ jobId, answer }) => answer === 'yes' || onSheet.has(jobId)))
+    throw held([{ what: 'invoiced', with: { number: invoice.number } }]);
+}
 
 export const yesHandlers: Handlers = {
   'decision.record': async (input, context) => {
@@ -15,6 +26,7 @@ export const yesHandlers: Handlers = {
     const loaded = await loadOrder(context, input.orderId);
     const reckoned = reckonOrder(loaded, settings);
     const yes = input.jobs.filter((one) => one.answer === 'yes');
+    heldByInvoice(loaded, reckoned, input.jobs);
     if (yes.length > 0 && input.upTo === null) throw badInput('upTo', 'needed-for-yes');
     if (input.at !== null && input.at > context.now) throw badInput('at', 'in-the-future');
     if (input.way === 'phone' && input.reached === '') throw badInput('reached', 'number-needed');
@@ -109,6 +121,7 @@ export const yesHandlers: Handlers = {
   },
   'decision.tried': async (input, context) => {
     await loadOrder(context, input.orderId);
+    if (input.at !== null && input.at > context.now) throw badInput('at', 'in-the-future');
     const id = newId();
     await context.write.insert('contact_try', {
       id,

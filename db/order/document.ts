@@ -21,9 +21,11 @@ import { foundText } from '../../core/paper/found-text.ts';
 import { type OldPartsSaid, paperWords } from '../../core/paper/words.ts';
 import { civilDateOf, instantToWall } from '../../core/time/instant.ts';
 import type { Context, Settings } from '../context.ts';
-import type { CarRow, CustomerRow, JobRow } from '../tables.ts';
+import type { CarRow, CustomerRow } from '../tables.ts';
+import { dueAfter } from './due-after.ts';
 import { findingFieldsOf } from './findings.ts';
 import type { Loaded } from './load.ts';
+import { paperJob } from './paper-job.ts';
 import { letterOf, type Reckoned } from './reckon.ts';
 import { stepsOf } from './steps.ts';
 
@@ -40,6 +42,14 @@ export const currencyOf = (settings: Settings): PaperCurrency => ({
   decimal: settings.decimal,
   group: settings.group,
 });
+
+/** The shop's settings for a paper of this customer, who may want it in another language than the shop's own. */
+export const settingsFor = (settings: Settings, { language }: Pick<CustomerRow, 'language'>): Settings =>
+  language === 'en' || language === 'de' ? { ...settings, language } : settings;
+
+/** The same for whoever an order's papers are made out to. */
+export const settingsOfOrder = (settings: Settings, { payer, customer }: Loaded): Settings =>
+  settingsFor(settings, payer ?? customer);
 
 /** What every paper of this shop has. */
 export function commonPaper(
@@ -89,42 +99,9 @@ const common = (context: Context, settings: Settings, loaded: Loaded, number: nu
     po: loaded.order.po_number,
   });
 
-function paperJob(job: JobRow, loaded: Loaded, reckoned: Reckoned): PaperJob {
-  const totals = new Map(reckoned.totals.lines.map((line) => [line.lineId, line]));
-  const charged = new Map(
-    reckoned.sheet.jobs.flatMap((one) => one.lines.map((line) => [line.id, line.quantity] as const)),
-  );
-  const free = job.given === 1 || job.kind !== 'charged';
-  return {
-    letter: letterOf(job.place),
-    title: job.title,
-    amount: reckoned.totals.jobs.get(job.id) ?? reckoned.aside.get(job.id) ?? 0,
-    fixedPrice: job.fixed_price !== null,
-    given: free,
-    note: [job.note, job.give_why].filter((text) => text !== '').join(' '),
-    lines: loaded.lines
-      .filter((line) => line.job_id === job.id)
-      .map((line) => ({
-        kind: line.kind,
-        words: line.words,
-        partNumber: line.part_number,
-        condition: line.condition ?? '',
-        quantity: charged.get(line.id) ?? line.quantity,
-        unit: line.unit,
-        unitPrice: line.unit_price,
-        amount: totals.get(line.id)?.amount ?? 0,
-        discount: 0,
-        given: free || line.given === 1,
-        estimated: line.kind === 'outside' && line.unit_cost === null,
-        note: line.give_why,
-      })),
-  };
-}
-
 /** The sums block of a paper from its totals. */
 export function paperSums(
   totals: SheetTotals,
-  discountWords: string,
   prices: 'exclusive' | 'inclusive',
   exempt: string,
   wasteWords: string,
@@ -141,7 +118,9 @@ export function paperSums(
   ];
   return {
     rows: rows.filter((row) => row.amount !== 0),
-    discounts: totals.discount === 0 ? [] : [{ words: discountWords, amount: totals.discount }],
+    discounts: totals.reckoning
+      .filter(({ rule, result }) => rule === 'sheet-discount' && result !== 0)
+      .map(({ on, result }) => ({ words: String(on.words ?? ''), amount: result })),
     prices,
     taxes: totals.taxes.map((row) => ({
       name: row.tax.name,
@@ -222,10 +201,6 @@ function shared(settings: Settings, loaded: Loaded, reckoned: Reckoned) {
     jobs: reckoned.inSum.map((job) => paperJob(job, loaded, reckoned)),
     sums: paperSums(
       reckoned.totals,
-      loaded.discounts
-        .map((row) => row.words)
-        .filter((text) => text !== '')
-        .join(', '),
       settings.prices,
       (loaded.payer ?? loaded.customer).tax_exempt,
       reckoned.rules.wasteFee?.words ?? '',
@@ -241,11 +216,12 @@ function shared(settings: Settings, loaded: Loaded, reckoned: Reckoned) {
 
 export function quotePaper(
   context: Context,
-  settings: Settings,
+  shop: Settings,
   loaded: Loaded,
   reckoned: Reckoned,
   of: { number: number; version: number; validUntil: string },
 ): QuotePaper {
+  const settings = settingsOfOrder(shop, loaded);
   const { arrived, ...rest } = shared(settings, loaded, reckoned);
   const door = JSON.parse(loaded.order.door) as Door;
   return {
@@ -278,7 +254,7 @@ export interface Override {
 
 export function invoicePaper(
   context: Context,
-  settings: Settings,
+  shop: Settings,
   loaded: Loaded,
   reckoned: Reckoned,
   of: {
@@ -290,6 +266,7 @@ export function invoicePaper(
     overrides: Override[];
   },
 ): InvoicePaper {
+  const settings = settingsOfOrder(shop, loaded);
   const { arrived, ...rest } = shared(settings, loaded, reckoned);
   const tightened = reckoned.inSum.flatMap((job) =>
     stepsOf(loaded, job.id).flatMap(({ step, last }) => {
@@ -316,18 +293,20 @@ export function invoicePaper(
     tightened,
     overrides: of.overrides,
     oldParts: oldPartsSentence(settings, loaded.order.old_parts_answer),
-    nextDue: [],
+    nextDue: dueAfter(loaded, reckoned, settings, context.today).map(({ words, on, shows }) => ({
+      ...{ what: words, date: on, mileage: shows },
+    })),
   };
 }
 
 export function creditPaper(
   context: Context,
-  settings: Settings,
+  shop: Settings,
   loaded: Loaded,
   of: { number: number; corrects: { number: number; date: string }; reason: string; jobs: PaperJob[]; sums: PaperSums },
 ): CreditNotePaper {
   return {
-    ...common(context, settings, loaded, of.number),
+    ...common(context, settingsOfOrder(shop, loaded), loaded, of.number),
     kind: 'credit-note',
     corrects: of.corrects,
     reason: of.reason,
@@ -340,10 +319,16 @@ export function creditPaper(
 
 export function receiptPaper(
   context: Context,
-  settings: Settings,
+  shop: Settings,
   loaded: Loaded,
   of: Omit<ReceiptPaper, keyof PaperCommon | 'kind' | 'notices' | 'cash'> & { number: number },
 ): ReceiptPaper {
   const { number, ...rest } = of;
-  return { ...common(context, settings, loaded, number), ...rest, kind: 'receipt', cash: null, notices: [] };
+  return {
+    ...common(context, settingsOfOrder(shop, loaded), loaded, number),
+    ...rest,
+    kind: 'receipt',
+    cash: null,
+    notices: [],
+  };
 }

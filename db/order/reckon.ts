@@ -1,10 +1,11 @@
+import { entryMinutes } from '../../core/bench/clock.ts';
 import { isExchange } from '../../core/money/core-tax.ts';
 import type { Reduction, Sheet, SheetJob } from '../../core/money/line.ts';
 import { money } from '../../core/money/money.ts';
 import { rulesOf } from '../../core/money/shop-rules.ts';
 import { reckonSheet } from '../../core/money/totals.ts';
 import type { AllowanceRule } from '../../core/order/allowance.ts';
-import { type BillingStep, clockedHours } from '../../core/order/labour.ts';
+import { type BillingStep, billedHours, clockedHours } from '../../core/order/labour.ts';
 import { yesAgainstSheet } from '../../core/order/yes.ts';
 import type { Settings } from '../context.ts';
 import type { JobRow, LineRow } from '../tables.ts';
@@ -14,17 +15,13 @@ import type { Loaded } from './load.ts';
 export const letterOf = (place: number): string =>
   place < 26 ? String.fromCharCode(65 + place) : `${letterOf(Math.floor(place / 26) - 1)}${letterOf(place % 26)}`;
 
-const MINUTE = 60_000;
-
 /** Minutes of finished work on a job that count: corrections take the place of what they correct, forgotten ones count nothing. */
 export function countedMinutes(entries: Loaded['entries'], jobId: string, personId?: string): number {
   const corrected = new Set(entries.flatMap((entry) => (entry.corrects === null ? [] : [entry.corrects])));
   return entries
-    .filter(
-      (entry) => entry.job_id === jobId && entry.kind === 'work' && entry.off_at !== null && !corrected.has(entry.id),
-    )
+    .filter((entry) => entry.job_id === jobId && entry.kind === 'work' && !corrected.has(entry.id))
     .filter((entry) => personId === undefined || entry.person_id === personId)
-    .reduce((minutes, entry) => minutes + Math.floor(((entry.off_at ?? entry.on_at) - entry.on_at) / MINUTE), 0);
+    .reduce((minutes, entry) => minutes + entryMinutes({ on: entry.on_at, off: entry.off_at }), 0);
 }
 
 /**
@@ -48,9 +45,8 @@ function chargedQuantity(
 ): number {
   if (line.kind !== 'labour' || line.billing === 'typed') return line.quantity;
   if (line.billing === 'clocked') return clockedHours(minutesOf(line, lines, entries), billing);
-  const shared =
-    line.overlap_job_id !== null && line.overlap_job_id !== line.job_id && onSheet.has(line.overlap_job_id);
-  return shared ? Math.max(0, line.book - line.overlap) : line.book;
+  const { job_id: jobId, book: bookHours, overlap: overlapHours, overlap_job_id: primaryJobId } = line;
+  return billedHours({ jobId, bookHours, overlapHours, primaryJobId }, onSheet);
 }
 
 function sheetJob(
@@ -142,12 +138,10 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
   const overMaximum = maximum === null ? 0 : Math.max(0, totals.gross - maximum);
   /** Jobs outside the sum, each reckoned as a sheet of its own without discounts. */
   const asideJobs = loaded.jobs.filter(out);
-  const aside = new Map(
-    asideJobs.map((job) => [
-      job.id,
-      reckonSheet({ ...sheetOf([job]), discounts: [] }, rules).jobs.get(job.id) ?? money(0),
-    ]),
-  );
+  const asideTotals = asideJobs.map((job) => reckonSheet({ ...sheetOf([job]), discounts: [] }, rules));
+  const aside = new Map(asideTotals.flatMap(({ jobs }) => [...jobs]));
+  /** Lines of the sheet and of the jobs outside its sum, by id. */
+  const lineTotals = new Map([totals, ...asideTotals].flatMap(({ lines }) => lines).map((line) => [line.lineId, line]));
   const billedLines = new Map(sheet.jobs.flatMap((job) => job.lines.map((line) => [line.id, line.quantity] as const)));
   /** Hours or pieces that a line charges, thousandths. */
   const charged = (line: LineRow) =>
@@ -164,6 +158,7 @@ export function reckonOrder(loaded: Loaded, settings: Settings) {
     inSum,
     asideJobs,
     aside,
+    lineTotals,
     answers,
     onSheet,
   };

@@ -3,11 +3,11 @@ import type { PaperPicture, PaperSeenRow, SampleLabel, SeenPaper } from '../../c
 import { bareJpeg } from '../../core/photo/bare.ts';
 import { readPicture } from '../../core/photo/picture.ts';
 import { civilDateOf, instantToWall } from '../../core/time/instant.ts';
-import type { Context } from '../context.ts';
+import type { Context, Settings } from '../context.ts';
 import { readPhoto } from '../file/photo-file.ts';
 import { settingsOf } from '../people.ts';
 import type { CheckDone } from './checks.ts';
-import { commonPaper } from './document.ts';
+import { commonPaper, settingsFor } from './document.ts';
 import { type Loaded, loadOrder } from './load.ts';
 import { drawnOf, type SampleFound } from './samples.ts';
 
@@ -42,11 +42,11 @@ async function printedPhotos(context: Context, orderId: string) {
   });
 }
 
-/** What every such paper has. */
-function common(context: Context, loaded: Loaded) {
+/** What every such paper has; by the settings of whoever it is for. */
+function common(context: Context, loaded: Loaded, settings: Settings) {
   const { order, customer, car } = loaded;
   const of = { number: order.number, orderNumber: order.number, billTo: customer, car, po: '' };
-  const paper = commonPaper(context, settingsOf(context), of);
+  const paper = commonPaper(context, settings, of);
   return {
     practice: paper.practice,
     language: paper.language,
@@ -64,8 +64,9 @@ function common(context: Context, loaded: Loaded) {
 /** A list that was gone through, for the customer, with the printed photos of what it found. Throws not-found. */
 export async function checkPaper(context: Context, orderId: string, done: CheckDone): Promise<SeenPaper> {
   const photos = await printedPhotos(context, orderId);
+  const loaded = await loadOrder(context, orderId);
   return {
-    ...common(context, await loadOrder(context, orderId)),
+    ...common(context, loaded, settingsFor(settingsOf(context), loaded.customer)),
     title: done.title,
     by: done.by,
     at: moment(context, done.at),
@@ -89,7 +90,8 @@ export async function photosPaper(context: Context, orderId: string): Promise<Se
   const loaded = await loadOrder(context, orderId);
   const pictures = (await printedPhotos(context, orderId)).map(({ picture }) => picture);
   const at = moment(context, context.now);
-  return { ...common(context, loaded), title: '', by: '', at, madeAt: context.now, rows: [], pictures };
+  const theirs = settingsFor(settingsOf(context), loaded.customer);
+  return { ...common(context, loaded, theirs), title: '', by: '', at, madeAt: context.now, rows: [], pictures };
 }
 
 /** What stands on the bottle of a sample. Throws not-found. */
@@ -101,7 +103,7 @@ export async function sampleLabel(context: Context, sample: SampleFound): Promis
     garage,
     car,
     dateForm = 'language',
-  } = common(context, await loadOrder(context, sample.work_order_id));
+  } = common(context, await loadOrder(context, sample.work_order_id), settingsOf(context));
   const { unit, fluid, distance, mileage } = drawnOf(sample);
   return {
     ...{ practice, language, dateForm, currency, garage: garage.name, label: sample.label, car },

@@ -2,7 +2,6 @@ import type { z } from 'zod';
 import type { atTheDoor, declinedWork } from '../../core/contract/desk.ts';
 import type { OutputOf } from '../../core/contract/index.ts';
 import type { lineFields } from '../../core/contract/whole-order.ts';
-import { scale } from '../../core/money/money.ts';
 import { creditOf } from '../account.ts';
 import type { Context } from '../context.ts';
 import { settingsOf } from '../people.ts';
@@ -244,7 +243,6 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
 }
 
 function jobsOf(context: Context, loaded: Loaded, reckoned: Reckoned): Whole['jobs'] {
-  const amounts = new Map(reckoned.totals.lines.map((line) => [line.lineId, line.amount]));
   const name = (personId: string | null | undefined) => (personId ? (loaded.people.get(personId)?.name ?? null) : null);
   const wrenchName = (id: string | null | undefined) => (id ? (loaded.wrenches.get(id) ?? '') : '');
   const seen = <T>(amount: T): T | null => (context.seesPrices ? amount : null);
@@ -304,7 +302,7 @@ function jobsOf(context: Context, loaded: Loaded, reckoned: Reckoned): Whole['jo
         unitCost: context.seesCost ? line.unit_cost : null,
         given: line.given === 1,
         giveWhy: line.give_why,
-        amount: seen(amounts.get(line.id) ?? scale(line.quantity, line.unit_price, 1000)),
+        amount: seen(reckoned.lineTotals.get(line.id)?.amount ?? 0),
       })),
   }));
 }

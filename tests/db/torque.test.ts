@@ -260,4 +260,5 @@ test('a procedure whose holes do not add up is not taken', async () => {
   expect(await save({ pattern: 'pairs' })).toMatchObject(problem('even-for-pairs'));
   expect(await save({ pattern: 'rows', rows: [2, 2] })).toMatchObject(problem('rows-make-count'));
   expect(await save({ pattern: 'angles', degrees: [0, 90] })).toMatchObject(problem('angle-for-each-hole'));
+  expect(await save({ pattern: 'angles', degrees: [0, 90, 90, 180, 270] })).toMatchObject(problem('same-row-twice'));
 });

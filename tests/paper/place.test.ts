@@ -159,6 +159,19 @@ describe('where things stand', () => {
     }
   });
 
+  it('what is taller than a page goes on on the next: many payments, a name of wide letters', async () => {
+    const taken = Array.from({ length: 90 }, (_, n) => ({
+      ...{ what: 'deposit' as const, method: 'card' as const, date: '2026-11-18', amount: 10_001 + n },
+    }));
+    const wide = Array.from({ length: 5 }, () => 'W'.repeat(120));
+    const { layout } = await paperLayout({ ...INVOICE, taken, billTo: wide, purchaseOrder: 'P'.repeat(60) }, FONTS);
+    expectInPlace(layout);
+    const text = layout.pages.map((page) => wordsOf(page.items)).join('\n');
+    for (const { amount } of taken) expect(text).toContain(`−${(amount / 100).toFixed(2)}`);
+    expect(text.match(/W/g)?.length).toBeGreaterThanOrEqual(600);
+    expect(text).toContain('2,621.58');
+  });
+
   it('whatever is typed, nothing overlaps or leaves the page', { timeout: 60_000 }, async () => {
     const text = fc.oneof(
       fc.string({ unit: fc.constantFrom(...'aWmi ,-0Ω Яй'), maxLength: 160 }),

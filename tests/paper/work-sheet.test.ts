@@ -91,6 +91,23 @@ describe('the bench copy', () => {
   });
 });
 
+it.each([
+  ['holes a degree apart', { pattern: 'angles', count: 5, degrees: [0, 1, 120, 121, 240] }],
+  ['forty holes in a row', { pattern: 'rows', count: 40, rows: [40] }],
+  ['thirty holes in each of two rows', { pattern: 'rows', count: 60, rows: [30, 30] }],
+])('keeps the drawing of %s between the margins', async (_what, group) => {
+  const torque = torqueShape.parse({ ...group, stages: [{ Nm: 40 }] });
+  const { layout } = await workSheetLayout(sheetOf({ torque }), FONTS);
+  const circles = layout.pages.flatMap(({ items }) => items).filter((item) => item.kind === 'circle');
+  expect(circles.length).toBeGreaterThanOrEqual(torque.count);
+  // 15 mm in points.
+  const margin = (15 / 25.4) * 72;
+  for (const { x, radius } of circles) {
+    expect(x - radius).toBeGreaterThanOrEqual(margin);
+    expect(x + radius).toBeLessThanOrEqual(layout.width - margin + 0.5);
+  }
+});
+
 /** Any group that the job book takes. */
 const anyTorque = fc
   .record({

@@ -4,16 +4,15 @@ import {
   type ClockEntry,
   clockedPrice,
   efficiencyX10,
-  hoursX10,
-  hoursX100,
+  hoursX1000,
   manMinutes,
   payCost,
 } from '../../core/bench/clock.ts';
 import { profitOf } from '../../core/money/margin.ts';
 import { money } from '../../core/money/money.ts';
-import { labourPrice } from '../../core/order/labour.ts';
 import { minutesBetween, minutesByDay, wallToInstant } from '../../core/time/instant.ts';
 import { type Case, mapped } from './case.ts';
+import { reckon } from './sheet-cases.ts';
 
 const whole = z.int();
 const clock = z.string().regex(/^\d\d:\d\d$/);
@@ -44,7 +43,7 @@ export const timeCases: Readonly<Record<string, Case>> = {
     ({ book_hours_x100, rate, clocked }) => {
       const book = book_hours_x100 * 10;
       const minutes = clocked.reduce((all, { min }) => all + min, 0);
-      const sell = labourPrice(book, money(rate));
+      const sell = reckon([{ kind: 'labour', quantity: book, price: rate }], {}).net;
       const cost = payCost(clocked.map(({ min, pay_rate }) => ({ minutes: min, payRate: money(pay_rate) })));
       const { profit, marginX10 } = profitOf(sell, cost);
       return {
@@ -61,7 +60,11 @@ export const timeCases: Readonly<Record<string, Case>> = {
   T17: mapped(z.strictObject({ spans: z.array(z.tuple([clock, clock])) }), ({ spans }) => {
     const entries = spans.map(([on, off]) => work('A', 'job', at(on), at(off)));
     const minutes = manMinutes(entries).get('job') ?? 0;
-    return { minutes, hours_x100: hoursX100(minutes), hours_x10: hoursX10(minutes) };
+    return {
+      minutes,
+      hours_x100: Math.round(hoursX1000(minutes) / 10),
+      hours_x10: Math.round(hoursX1000(minutes) / 100),
+    };
   }),
   T18: mapped(z.strictObject({ zone: z.string(), on: wall, off: wall }), ({ zone, on, off }) => {
     const [from, to] = span(zone, on, off);

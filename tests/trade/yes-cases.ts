@@ -5,7 +5,7 @@ import { money, sum } from '../../core/money/money.ts';
 import { priceAtSameMultiplier } from '../../core/money/pricing.ts';
 import { type AllowanceRule, allowance, NO_ALLOWANCE } from '../../core/order/allowance.ts';
 import { followUp } from '../../core/order/declined.ts';
-import { billedLabour, labourPrice } from '../../core/order/labour.ts';
+import { billedHours } from '../../core/order/labour.ts';
 import { yesAgainstSheet } from '../../core/order/yes.ts';
 import { type Case, mapped, taxed } from './case.ts';
 import { reckon } from './sheet-cases.ts';
@@ -46,15 +46,18 @@ export const yesCases: Readonly<Record<string, Case>> = {
         overlapHours: job.overlap_x100 * 10,
         primaryJobId: at === primary ? null : String(primary),
       }));
-      const billed = billedLabour(booked, new Set()).map(({ hours }) => hours);
-      const without = billedLabour(booked, new Set([String(primary)])).filter((_, at) => at !== primary);
+      const ids = booked.map(({ jobId }) => jobId);
+      const billed = booked.map((job) => billedHours(job, new Set(ids)));
+      const others = booked.filter((_, at) => at !== primary);
+      const without = others.map((job) => billedHours(job, new Set(others.map(({ jobId }) => jobId))));
+      const priceOf = (quantity: number) => reckon([{ kind: 'labour', quantity, price: rate }], {}).net;
       const add = (hours: readonly number[]) => hours.reduce((a, b) => a + b, 0);
       return {
         billed_h_x100: billed.map((hours) => hours / 10),
         total_h_x100: add(billed) / 10,
-        price: labourPrice(add(billed), money(rate)),
-        separate_price: labourPrice(add(booked.map(({ bookHours }) => bookHours)), money(rate)),
-        without_primary_h_x100: add(without.map(({ hours }) => hours)) / 10,
+        price: priceOf(add(billed)),
+        separate_price: priceOf(add(booked.map(({ bookHours }) => bookHours))),
+        without_primary_h_x100: add(without) / 10,
       };
     },
   ),
@@ -84,8 +87,7 @@ export const yesCases: Readonly<Record<string, Case>> = {
     }),
     ({ authorised, extra, try_invoice }) => {
       const job = { jobId: 'extra', bookHours: extra.h_x100 * 10, overlapHours: extra.overlap_x100 * 10 };
-      const primary = { jobId: 'primary', bookHours: 0, overlapHours: 0, primaryJobId: null };
-      const hours = billedLabour([primary, { ...job, primaryJobId: 'primary' }], new Set())[1]?.hours ?? 0;
+      const hours = billedHours({ ...job, primaryJobId: 'primary' }, new Set(['primary', 'extra']));
       const totals = reckon(
         [
           { kind: 'labour', quantity: hours, price: extra.rate },

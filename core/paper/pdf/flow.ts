@@ -1,4 +1,5 @@
 import { type Block, type Item, type JobMark, moved } from './block.ts';
+import { split } from './split.ts';
 
 /** A laid out page, items in points from its top left corner. */
 export interface Page {
@@ -16,7 +17,8 @@ export interface FlowFrame {
 
 /**
  * Puts blocks below each other on as many pages as they need. Blocks that are kept together move on together, as long
- * as they fit one page. Throws RangeError when a single block is taller than a page.
+ * as they fit one page; one that is taller than a page goes on on the next. Throws RangeError when a single thing, such as
+ * a picture, is.
  */
 export function flow(blocks: readonly Block[], frame: FlowFrame): readonly Page[] {
   const pages: Item[][] = [];
@@ -53,7 +55,12 @@ export function flow(blocks: readonly Block[], frame: FlowFrame): readonly Page[
       for (const one of group) place([one]);
       return;
     }
-    if (y + height > frame.bottom) throw new RangeError('A part of this paper is taller than a page');
+    if (y + height > frame.bottom) {
+      const parts = split(first, frame.bottom - y);
+      if (parts === null) throw new RangeError('A part of this paper is taller than a page');
+      for (const part of parts) place([part]);
+      return;
+    }
     if (first.atFoot && !empty) y = frame.bottom - height;
     for (const one of group) put(one);
     empty = false;

@@ -61,6 +61,7 @@ export const errors = {
   'problem-already-here': 'is here already',
   'problem-arrived-already': 'has arrived already',
   'problem-corrected-already': 'was corrected already',
+  'problem-over-another': 'lies over another time of the same person',
   'problem-joined-already': 'was joined into another entry already',
   'problem-parted-already': 'was parted again already',
   'problem-closed-already': 'is over already',

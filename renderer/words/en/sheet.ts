@@ -138,6 +138,7 @@ export const sheet = {
   'wrong-signature-needed': 'Let them sign on the pad first.',
   'wrong-before-on': 'The clock would end before it began.',
   'wrong-corrected-already': 'This clock was put right already.',
+  'wrong-over-another': 'These hours lie over another time of the same person.',
   'field-words': 'Words',
   'field-title': 'Title',
   'field-why': 'Why',

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { money } from '../../../core/money/money.ts';
 import { allowance, NO_ALLOWANCE } from '../../../core/order/allowance.ts';
-import { comesUp, followUp } from '../../../core/order/declined.ts';
-import { billedLabour } from '../../../core/order/labour.ts';
+import { followUp } from '../../../core/order/declined.ts';
+import { billedHours } from '../../../core/order/labour.ts';
 import { storageDays } from '../../../core/order/storage.ts';
 
 describe('allowance', () => {
@@ -39,21 +39,20 @@ describe('overlap', () => {
   });
 
   test('comes back on when the primary job is declined or not on the sheet', () => {
-    const jobs = [booked('main', null), booked('bush', 'main'), booked('other', 'elsewhere')];
-    expect(billedLabour(jobs, new Set()).map(({ hours }) => hours)).toEqual([800, 500, 800]);
-    expect(billedLabour(jobs, new Set(['main'])).map(({ overlapTaken }) => overlapTaken)).toEqual([0, 0, 0]);
+    const bush = booked('bush', 'main');
+    expect(billedHours(bush, new Set(['main', 'bush']))).toBe(500);
+    expect(billedHours(bush, new Set(['bush']))).toBe(800);
+    expect(billedHours(booked('main', null), new Set(['main', 'bush']))).toBe(800);
+    expect(billedHours({ ...bush, overlapHours: 900 }, new Set(['main', 'bush']))).toBe(0);
   });
 
   test('a job is not its own primary', () => {
-    expect(billedLabour([booked('main', 'main')], new Set())[0]?.hours).toBe(800);
+    expect(billedHours(booked('main', 'main'), new Set(['main']))).toBe(800);
   });
 });
 
-test('declined work comes up on its day or at its distance', () => {
-  const follow = followUp('2026-03-10', 42_180, 30, 2_000);
-  expect(comesUp(follow, '2026-04-08', 44_179)).toBe(false);
-  expect(comesUp(follow, '2026-04-09', null)).toBe(true);
-  expect(comesUp(follow, '2026-03-11', 44_180)).toBe(true);
+test('declined work comes up on its day, and at its distance where the mileage was read', () => {
+  expect(followUp('2026-03-10', 42_180, 30, 2_000)).toEqual({ on: '2026-04-09', distance: 44_180 });
   expect(followUp('2026-03-10', null, 30, 2_000).distance).toBeNull();
 });
 

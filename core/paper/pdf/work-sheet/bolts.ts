@@ -28,15 +28,18 @@ export interface BoltDrawing {
 
 /**
  * The holes of one side where they are, numbered and joined in the order of tightening; null where nobody described where
- * they are, or where there is one alone.
+ * they are, or where there is one alone. Holes that lie too close for that are drawn over each other rather than wider than
+ * `room` points.
  */
-export function boltDrawing(shaper: Shaper, torque: Torque): BoltDrawing | null {
+export function boltDrawing(shaper: Shaper, torque: Torque, room: number): BoltDrawing | null {
   if (torque.pattern === 'free' || torque.count < 2) return null;
   const { places, round } = holePlaces(torque);
-  const scale = Math.max(
+  const wanted = Math.max(
     (torque.pattern === 'pairs' ? PAIR_APART : APART) / closest(places),
     round ? SMALLEST / RING : 0,
   );
+  const rim = BOLT + (round ? OUTLINE : 0);
+  const scale = Math.min(wanted, ((room - 1) / 2 - rim) / widest(places, round));
   const drawn = places.map(({ x, y }) => ({ x: (x - 100) * scale, y: (y - 100) * scale }));
   const reach = (of: (place: { x: number; y: number }) => number) => Math.max(...drawn.map((one) => Math.abs(of(one))));
   const ring = RING * scale + BOLT + OUTLINE;
@@ -68,6 +71,10 @@ export function boltDrawing(shaper: Shaper, torque: Torque): BoltDrawing | null 
     items: [...outline, ...joined, ...clips, ...bolts],
   };
 }
+
+/** How far the drawing goes from its middle before it is made larger. */
+const widest = (places: readonly { x: number; y: number }[], round: boolean): number =>
+  round ? RING : Math.max(...places.map(({ x, y }) => Math.max(Math.abs(x - 100), Math.abs(y - 100))));
 
 /** The clip that the two bolts of a pair share. */
 function pairClips(count: number, at: (hole: number) => { x: number; y: number }): Item[] {

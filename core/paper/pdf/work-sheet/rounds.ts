@@ -56,7 +56,7 @@ function boxesMade(torque: Torque, made: number): ReadonlySet<string> {
 /** The drawing of a group and, beside or below it, a box for each bolt and round, in the order of tightening. */
 export function torqueBlocks(torque: Torque, setting: RoundsSetting): readonly Block[] {
   const { shaper, sheet, x, width } = setting;
-  const drawing = boltDrawing(shaper, torque);
+  const drawing = boltDrawing(shaper, torque, width);
   const names = [
     ...torque.stages.map(roundWords),
     ...(torque.checkRound ? [[{ text: sheet.circle, style: 'body' } as const]] : []),
