@@ -1,7 +1,8 @@
 import { defineConfig } from '@playwright/test';
-import { findChromium, HOW_TO_GET_A_BROWSER } from './electron/chromium.ts';
+import { HOW_TO_GET_A_BROWSER } from './electron/chromium.ts';
+import { findTestBrowser } from './tests/browser.ts';
 
-const browser = findChromium();
+const browser = findTestBrowser();
 if (browser === null) throw new Error(HOW_TO_GET_A_BROWSER);
 
 /** End to end, in a browser of this machine; every test has a host and a shop of its own. */

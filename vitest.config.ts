@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
@@ -5,6 +6,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/e2e/**', 'node_modules/**'],
     pool: 'threads',
+    // All there are: the one that is left free by default is half of a machine with two.
+    maxWorkers: availableParallelism(),
     testTimeout: 30_000,
   },
 });

@@ -7,7 +7,8 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { findChromium, HOW_TO_GET_A_BROWSER } from '../electron/chromium.ts';
+import { HOW_TO_GET_A_BROWSER } from '../electron/chromium.ts';
+import { findTestBrowser } from './browser.ts';
 import { prepareMachine } from './machine.ts';
 
 interface Counts {
@@ -76,7 +77,7 @@ counted('tests', unitsGood, units, (figures: Record<string, number>) => ({
   skipped: (figures.numPendingTests ?? 0) + (figures.numTodoTests ?? 0),
 }));
 
-if (findChromium() === null) {
+if (findTestBrowser() === null) {
   console.log(HOW_TO_GET_A_BROWSER);
   note('end to end, in the browser host', { passed: 0, failed: 1, skipped: 0 });
 } else {

@@ -6,6 +6,7 @@ import { openShop } from '../../db/shop.ts';
 import { deskRows } from './desk.ts';
 import { doorRows } from './doors.ts';
 import { type Measured, table } from './measure.ts';
+import { paperRows } from './paper-rows.ts';
 import { makeYears } from './years.ts';
 
 /**
@@ -29,7 +30,7 @@ async function rowsOf(span: number): Promise<Measured[]> {
     const rows = await deskRows(shop, raw, made, turns);
     raw.close();
     await shop.close();
-    return span === years ? [...rows, ...(await doorRows(made, turns))] : rows;
+    return span === years ? [...rows, ...(await doorRows(made, turns)), ...(await paperRows(turns))] : rows;
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

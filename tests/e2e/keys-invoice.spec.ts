@@ -25,6 +25,13 @@ test('mileage out, invoice, two payments, a credit note and the car handed over,
   await expect(invoice).toBeVisible();
   keys.report('the invoice made', 44);
 
+  // A browser without a reader of papers is lent one: what is tried here is that it is opened and asked to print.
+  if (!(await page.evaluate(() => navigator.pdfViewerEnabled)))
+    await page.context().route(/\/papers\/.*\.pdf$/, async (route) => {
+      const response = await route.fetch();
+      const headers = { ...response.headers(), 'content-type': 'text/html' };
+      await route.fulfill({ response, headers, body: 'paper' });
+    });
   // The reader of the paper asks for the printer at once; here it only notes that it was asked.
   await page.context().addInitScript(() => {
     window.print = () => document.documentElement.setAttribute('data-printed', 'yes');

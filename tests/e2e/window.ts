@@ -54,15 +54,18 @@ export async function expectOnSheet(page: Page, sum: string): Promise<void> {
   await expect(foot(page)).toContainText(`${t('parts.onTheSheet')}${sum}`);
 }
 
-/** Presses what opens a paper, and reads what comes with another reader than the program's. */
+/**
+ * Presses what opens a paper, and reads what comes with another reader than the program's. A browser without a reader of
+ * its own takes the paper as a file; in both the new window has asked the host for it.
+ */
 export async function readPaper(page: Page, name: string): Promise<string> {
-  const [reader] = await Promise.all([
+  const [reader, asked] = await Promise.all([
     page.waitForEvent('popup'),
+    page.context().waitForEvent('request', (request) => /\/papers\/.*\.pdf$/.test(request.url())),
     page.getByRole('button', { name, exact: true }).click(),
   ]);
-  await reader.waitForURL(/\/papers\/.*\.pdf$/);
-  const answer = await page.request.get(reader.url());
   await reader.close();
+  const answer = await page.request.get(asked.url());
   expect(answer.headers()['content-type']).toBe('application/pdf');
   return (await readPages(new Uint8Array(await answer.body()))).map(textOf).join('\n');
 }

@@ -82,7 +82,7 @@ export class JoinedStatements {
 }
 
 /** The pages of a statement before they are drawn. */
-function layoutStatement(document: StatementDocument, shaper: Shaper): PaperLayout {
+export function layoutStatement(document: StatementDocument, shaper: Shaper): PaperLayout {
   const [width, height] = PAGE[document.size];
   const setting = statementSetting(document, shaper);
   const blocks = [
