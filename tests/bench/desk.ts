@@ -4,6 +4,7 @@ import type Database from 'better-sqlite3';
 import type { OperationName } from '../../core/contract/index.ts';
 import type { Shop } from '../../db/shop.ts';
 import { type Measured, measure } from './measure.ts';
+import { rawFind } from './raw-find.ts';
 import type { Years } from './years.ts';
 
 /** The rows of the desk, each against the same work in raw prepared SQL on the same file. */
@@ -37,24 +38,7 @@ export async function deskRows(shop: Shop, raw: Database.Database, years: Years,
       (SELECT sum(gross) FROM paper WHERE work_order_id = work_order.id AND kind = 'invoice') AS sum
      FROM work_order WHERE car_id = ? ORDER BY opened_at DESC`,
   );
-  const found = [
-    raw.prepare('SELECT id, number FROM work_order WHERE number = ?'),
-    raw.prepare(
-      'SELECT car.id, car_plate.plate FROM car_plate JOIN car ON car.id = car_id WHERE car_plate.find_plate >= ? AND car_plate.find_plate < ? LIMIT 20',
-    ),
-    raw.prepare(
-      'SELECT id, name FROM customer WHERE rowid IN (SELECT rowid FROM find_customer WHERE find_customer MATCH ? LIMIT 20)',
-    ),
-    raw.prepare(
-      'SELECT car.id, plate FROM car WHERE rowid IN (SELECT rowid FROM find_car WHERE find_car MATCH ? LIMIT 20)',
-    ),
-    raw.prepare(
-      'SELECT id, words FROM part WHERE rowid IN (SELECT rowid FROM find_part WHERE find_part MATCH ? LIMIT 20)',
-    ),
-    raw.prepare(
-      'SELECT id, complaint FROM work_order WHERE rowid IN (SELECT rowid FROM find_work_order WHERE find_work_order MATCH ? ORDER BY rowid DESC LIMIT 6)',
-    ),
-  ] as const;
+  const found = rawFind(raw);
   const held = raw.prepare(
     `SELECT opened_at / 604800000 AS week, count(*) FROM work_order WHERE rowid IN (
        SELECT rowid FROM find_work_order WHERE find_work_order MATCH @t
@@ -99,14 +83,9 @@ export async function deskRows(shop: Shop, raw: Database.Database, years: Years,
       () => life.all(years.car),
     ),
     await measure(
-      { what: 'find as one types, p95', limit: 'the same indexes, raw, p95', goal: 1.5, turns: turns * 2, share: 0.95 },
+      { what: 'find as one types, p95', limit: 'the same rows, raw, p95', goal: 1.5, turns: turns * 2, share: 0.95 },
       (turn) => ask('find.line', { text: typed[turn % typed.length] }),
-      (turn) => {
-        const text = typed[turn % typed.length] ?? '';
-        found[0].all(Number(text));
-        found[1].all(text, `${text}\u{10FFFF}`);
-        for (const one of found.slice(2)) one.all(`"${text}"`);
-      },
+      (turn) => found(typed[turn % typed.length] ?? ''),
     ),
     await measure(
       { what: 'orders that hold a text, by week', limit: 'the same indexes, raw', goal: 1.5, turns },
