@@ -75,22 +75,23 @@ async function customers(context: Context, text: string, most: number): Promise<
   const digits = /\p{L}/u.test(text) ? '' : foldPhone(text).replace(/^0+/, '');
   const named = (piece: string) => matching('customer', ['name'], piece);
   const phoned = (piece: string) => matching('customer', ['phone', 'phone2'], piece);
-  const asked = { from: words, to: above(words), match: named(words), most };
-  const rows =
-    words.length < FEWEST_SIGNS
-      ? await questions.peopleBeginning(context.tx, asked)
-      : digits.length < FEWEST_SIGNS
-        ? await questions.peopleHolding(context.tx, asked)
-        : await questions.peopleHolding(context.tx, {
-            ...asked,
-            match: either(named(words), phoned(digits)),
-            most: 2 * most,
-          });
+  const asked = { from: words, to: above(words), most };
   const further = async (match: string) => {
     rows.push(...(await questions.peopleFurther(context.tx, { ...asked, match })));
   };
-  // Of very many that hold it, a surname that begins so is asked for by itself: it is as good as a first name.
-  if (words.length === FEWEST_SIGNS - 1 || rows.length >= most) await further(named(` ${words}`));
+  const rows =
+    digits.length >= FEWEST_SIGNS
+      ? await questions.peopleHolding(context.tx, {
+          ...asked,
+          match: words.length < FEWEST_SIGNS ? phoned(digits) : either(named(words), phoned(digits)),
+          most: 2 * most,
+        })
+      : words.length < FEWEST_SIGNS - 1
+        ? await questions.peopleBeginning(context.tx, { ...asked, match: '' })
+        : // A surname that begins so is as good as a first name; of common ones there are enough by these alone.
+          await questions.peopleHolding(context.tx, { ...asked, match: named(` ${words}`) });
+  const enough = () => new Set(rows.map((row) => row.intoId ?? row.id)).size >= most;
+  if (digits.length < FEWEST_SIGNS && words.length >= FEWEST_SIGNS && !enough()) await further(named(words));
   // A country that is written, or not: then the end of the number alone.
   if (rows.length === 0 && digits.length > TAIL) await further(phoned(`${digits.slice(-TAIL)}.`));
   return rows.map((row): Ranked => {

@@ -6,7 +6,10 @@ const CAR = `SELECT car.id, car.words, car.plate, car.vin, customer.name FROM ca
   LEFT JOIN car_owner ON car_owner.car_id = car.id AND car_owner.to_day IS NULL
   LEFT JOIN customer ON customer.id = car_owner.customer_id`;
 
-/** What the find line asks for one text, as prepared statements on the same indexes: the same twenty rows of each kind. */
+/**
+ * What the find line asks for one text, as prepared statements on the same indexes: the same twenty rows of each kind,
+ * those that begin or end so before those that hold it.
+ */
 export function rawFind(raw: Database.Database): (text: string) => void {
   const orders = raw.prepare(
     `SELECT work_order.id, number, car.plate, car.words, customer.name FROM work_order
@@ -21,11 +24,16 @@ export function rawFind(raw: Database.Database): (text: string) => void {
        SELECT * FROM (SELECT rowid FROM car_plate WHERE find_plate >= ? AND find_plate < ? LIMIT 20)
        UNION ALL SELECT * FROM (SELECT rowid FROM find_car_plate WHERE find_car_plate MATCH ? LIMIT 20))`,
   );
-  const vins = raw.prepare(`${CAR} WHERE car.rowid IN (SELECT rowid FROM find_car WHERE find_car MATCH ? LIMIT 20)`);
+  const vins = raw.prepare(
+    `${CAR} WHERE car.rowid IN (
+       SELECT * FROM (SELECT rowid FROM find_car WHERE find_car MATCH ? LIMIT 20)
+       UNION ALL SELECT * FROM (SELECT rowid FROM find_car WHERE find_car MATCH ? LIMIT 20))`,
+  );
   const people = raw.prepare(
     `SELECT customer.*, into_.name AS into_name FROM customer LEFT JOIN customer AS into_ ON into_.id = customer.joined_into
      WHERE customer.rowid IN (
        SELECT * FROM (SELECT rowid FROM customer WHERE find_name >= ? AND find_name < ? LIMIT 20)
+       UNION ALL SELECT * FROM (SELECT rowid FROM find_customer WHERE find_customer MATCH ? LIMIT 20)
        UNION ALL SELECT * FROM (SELECT rowid FROM find_customer WHERE find_customer MATCH ? LIMIT 20))`,
   );
   const parts = raw.prepare(
@@ -47,9 +55,11 @@ export function rawFind(raw: Database.Database): (text: string) => void {
       papers.all(Number(text));
     }
     const cars = plates.all(plate, above(plate), `plate : "${plate}"`) as { id: string }[];
-    vins.all(`vin : "${plate}"`);
+    vins.all(`vin : "${plate}."`, `vin : "${plate}"`);
     const phone = /\p{L}/u.test(text) || digits.length < 3 ? '' : ` OR {phone phone2} : "${digits}"`;
-    const found = people.all(words, above(words), `{name} : "${words}"${phone}`) as { id: string }[];
+    const found = people.all(words, above(words), `name : " ${words}"`, `{name} : "${words}"${phone}`) as {
+      id: string;
+    }[];
     parts.all(`number : "${plate}" OR words : "${words}"`);
     said.all(`words : "${words}"`);
     const [a, b] = [cars, found].map((rows) => [rows[0]?.id ?? '', rows[1]?.id ?? '']);
