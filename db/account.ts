@@ -1,8 +1,9 @@
 import type { z } from 'zod';
 import { debtOf, exposureOf, type OpenYes, willOwe } from '../core/books/exposure.ts';
+import { paidAhead } from '../core/books/paid-ahead.ts';
 import type { orderCredit } from '../core/contract/account.ts';
 import { type Money, money, sum } from '../core/money/money.ts';
-import { accountIds } from './books/account.ts';
+import { accountIds, ordersOfAccount } from './books/on-account.ts';
 import type { Context } from './context.ts';
 import { type Loaded, loadOrder, loadOrders } from './order/load.ts';
 import { type Reckoned, reckonOrder } from './order/reckon.ts';
@@ -27,36 +28,25 @@ export interface Account {
   readonly orders: readonly OpenOrder[];
 }
 
-/** Who pays for an order. */
+/** Who pays for an order that has no invoice yet; see `books/on-account.ts`. */
 export const accountOf = (loaded: Loaded): CustomerRow => loaded.payer ?? loaded.customer;
 
 const upToOf = (reckoned: Reckoned): Money => (reckoned.yes.covered.size === 0 ? money(0) : reckoned.yes.ceiling);
-const paidAhead = (loaded: Loaded): Money => money(loaded.payments.reduce((all, one) => all + one.amount, 0));
 const saidAt = (loaded: Loaded): number =>
   loaded.decisions.findLast((row) => row.ceiling !== null)?.recorded_at ?? Number.MAX_SAFE_INTEGER;
 
 /** Whatever is paid for by an account (with entries joined into it) and not invoiced, or invoiced and open. */
 export async function readAccount(context: Context, accountId: string): Promise<Account> {
   const { tx } = context;
-  const ids = await accountIds(context, accountId);
-  const open = () =>
-    tx
-      .selectFrom('work_order')
-      .innerJoin('order_balance', 'order_balance.work_order_id', 'work_order.id')
-      .select(['work_order.id', 'work_order.cancelled_at', 'order_balance.owed', 'order_balance.invoiced'])
-      .where((on) => on.or([on('invoiced', '=', on.lit(0)), on('owed', '<>', on.lit(0))]));
-  const rows = [
-    ...(await open().where('payer_id', 'in', ids).execute()),
-    ...(await open().where('customer_id', 'in', ids).where('payer_id', 'is', null).execute()),
-  ];
-  const unbilled = rows.filter((row) => row.invoiced === 0 && row.cancelled_at === null).map((row) => row.id);
+  const rows = await ordersOfAccount(tx, await accountIds(tx, accountId), 'unsettled');
+  const unbilled = rows.filter((row) => !row.invoiced && row.cancelledAt === null).map((row) => row.id);
   const passes = await passesOf(context, unbilled);
   const settings = settingsOf(context);
   const orders = (await loadOrders(context, unbilled)).map((loaded) => {
     const reckoned = reckonOrder(loaded, settings);
     const upTo = upToOf(reckoned);
     return {
-      ...{ orderId: loaded.order.id, number: loaded.order.number, upTo, paidAhead: paidAhead(loaded) },
+      ...{ orderId: loaded.order.id, number: loaded.order.number, upTo, paidAhead: paidAhead(loaded.payments, null) },
       at: saidAt(loaded),
       asked: money(Math.max(0, reckoned.totals.gross - upTo)),
       pass: passes.get(loaded.order.id) ?? null,
@@ -64,7 +54,7 @@ export async function readAccount(context: Context, accountId: string): Promise<
   });
   return {
     // What was paid too much on one invoice stands alone and never hides in another.
-    openInvoices: sum(rows.filter((row) => row.invoiced === 1).map((row) => money(Math.max(0, row.owed)))),
+    openInvoices: sum(rows.filter((row) => row.invoiced).map((row) => money(Math.max(0, row.owed)))),
     orders: orders.sort((a, b) => a.at - b.at || a.number - b.number),
   };
 }

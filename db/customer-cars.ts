@@ -42,6 +42,8 @@ export async function carsOfCustomer(
           .select(['car_id', 'number', 'opened_at', 'arrived_at', 'handed_over_at', 'cancelled_at'])
           .where('car_id', 'in', carIds)
           .where('customer_id', 'in', ids)
+          // An order for the storage after a visit is no visit.
+          .where('storage_of', 'is', null)
           .orderBy('opened_at')
           .execute();
   const last = new Map(visits.map((row) => [row.car_id, row]));

@@ -4,9 +4,10 @@ import type { Answer, ShopError } from '../core/contract/errors.ts';
 import { type OperationName, operations } from '../core/contract/index.ts';
 import type { May } from '../core/contract/operation.ts';
 import { instant } from '../core/contract/scalars.ts';
+import { sightOf } from '../core/contract/sight.ts';
 import { civilDateOf } from '../core/time/instant.ts';
 import type { StatementRuns } from './books/runs.ts';
-import type { Context, Settings, Who } from './context.ts';
+import type { Context, Who } from './context.ts';
 import { canonical, sha256 } from './digest.ts';
 import { newId } from './id.ts';
 import { kept } from './kept.ts';
@@ -99,7 +100,7 @@ export async function dispatch(
         warnings: house.warnings,
         settings,
         who,
-        ...sightOf(who, settings),
+        ...sightOf(who?.role ?? null, settings?.sees ?? null),
         runs: house.runs,
         afterwards: (what) => void afterwards.push(what),
       };
@@ -147,14 +148,6 @@ export async function dispatch(
   } catch (fault) {
     return { ok: false, error: errorOf(house, fault) };
   }
-}
-
-/** What whoever asks may see, by role and as the owner has set it. */
-function sightOf(who: Who | null, settings: Settings | null): Pick<Context, 'seesPrices' | 'seesCost'> {
-  if (who === null) return { seesPrices: false, seesCost: false };
-  if (who.role === 'owner') return { seesPrices: true, seesCost: true };
-  if (who.role === 'desk') return { seesPrices: true, seesCost: settings?.sees.deskCost ?? false };
-  return { seesPrices: settings?.sees.mechanicPrices ?? false, seesCost: settings?.sees.mechanicCost ?? false };
 }
 
 async function whoCalls(tx: Context['tx'], personId: string | null): Promise<Who | null> {

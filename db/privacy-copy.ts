@@ -1,5 +1,6 @@
 import type { CopyData } from '../core/customer/copy-text.ts';
 import { instantToWall } from '../core/time/instant.ts';
+import { consentsOf } from './consents.ts';
 import type { Context } from './context.ts';
 import { settingsOf } from './people.ts';
 import type { CustomerRow } from './tables.ts';
@@ -77,6 +78,14 @@ export async function copyOf(context: Context, entries: readonly CustomerRow[]):
     .where('work_order_id', 'in', orderIds)
     .execute();
   const asked = await tx.selectFrom('privacy_request').selectAll().where('customer_id', 'in', ids).execute();
+  const statements = await tx
+    .selectFrom('statement')
+    .leftJoin('statement_sent', 'statement_sent.statement_id', 'statement.id')
+    .select(['statement.at', 'from_day', 'until_day', 'closing', 'statement_sent.at as sentAt', 'how'])
+    .where('customer_id', 'in', ids)
+    .orderBy('statement.at')
+    .execute();
+  const agreed = await consentsOf(context, ids);
   const sums = { 'sums are in': `the smallest coin of ${currency}` };
   return {
     'the entry': entries.map((row) => ({
@@ -117,6 +126,13 @@ export async function copyOf(context: Context, entries: readonly CustomerRow[]):
       ...tries.map((row) => ({ at: when(row.at), way: row.way, reached: row.reached, words: row.words })),
       ...reminders.map((row) => ({ at: when(row.at), way: 'reminder', reached: row.outcome, words: row.words })),
     ],
+    'statements of account': statements.map((row) => ({
+      ...{ made: when(row.at), from: row.from_day, until: row.until_day, owed: row.closing, sent: when(row.sentAt) },
+      ...{ how: row.how, ...sums },
+    })),
+    'what they agreed to': agreed.map(({ what, answer, way, on, at }) => ({
+      ...{ day: on, what, answer, how: way, 'written down': when(at) },
+    })),
     'keys handed out': keys.map((row) => ({ at: when(row.at), to: row.to_whom, words: row.words })),
     photos: photos.map((row) => ({ at: when(row.at), order: number.get(row.work_order_id) ?? 0 })),
     'what they asked about themselves': asked.map((row) => ({

@@ -134,7 +134,8 @@ export async function remindAfterInvoice(
   reckoned: Reckoned,
   invoicePaperId: string,
 ): Promise<void> {
-  if (loaded.order.counter_sale === 1) return;
+  // A sale without a car leaves nothing to come, and neither does a fee for storage.
+  if (loaded.order.counter_sale === 1 || loaded.order.storage_of !== null) return;
   const settings = settingsOf(context);
   const { order, car } = loaded;
   const words = REMINDER_WORDS[settings.language];

@@ -64,6 +64,7 @@ export class Shop {
       warnings: options.warnings,
       clock: options.clock,
       runs: new StatementRuns(
+        options.clock,
         () => this.#house.announce(['statement']),
         (fault) => logFault(options.folder, 'statements', fault),
       ),

@@ -18,6 +18,7 @@ import type {
   AbsenceRow,
   CarMarkRow,
   CarMarkSeenRow,
+  ConsentRow,
   CreditPassRow,
   CustomerJoinRow,
   ImportMadeRow,
@@ -54,8 +55,10 @@ import type {
   PaymentRow,
   PostingRow,
   RequestRow,
+  StatementNotedRow,
   StatementRow,
   StatementSentRow,
+  ToSendRow,
   TrailRow,
 } from './rows/record.ts';
 import type {
@@ -138,13 +141,16 @@ export interface Tables {
   credit_pass: CreditPassRow;
   statement: StatementRow;
   statement_sent: StatementSentRow;
+  statement_noted: StatementNotedRow;
   privacy_request: PrivacyRequestRow;
+  consent: ConsentRow;
   order_balance: OrderBalanceRow;
+  to_send: ToSendRow;
   request: RequestRow;
   trail: TrailRow;
 }
 
 /** Tables that the trail follows: every one but the trail itself and what is kept by triggers. */
-export type Followed = Exclude<keyof Tables, 'trail' | 'order_balance'>;
+export type Followed = Exclude<keyof Tables, 'trail' | 'order_balance' | 'to_send'>;
 /** clock_open has the person as its key; all others have `id`. */
 export const keyOf = (table: Followed): string => (table === 'clock_open' ? 'person_id' : 'id');

@@ -7,6 +7,7 @@ import type { KeptSheet } from './order/issue.ts';
 import { RESTORED } from './restored.ts';
 import { type Followed, keyOf, type PaperRow, type TrailRow } from './tables.ts';
 import { TRAIL_START, trailHash } from './trail.ts';
+import { orderBalances, papersToSend, type Say } from './verify-kept.ts';
 import type { Change } from './writer.ts';
 
 export interface Fault {
@@ -75,7 +76,9 @@ const TABLES: readonly Followed[] = [
   'credit_pass',
   'statement',
   'statement_sent',
+  'statement_noted',
   'privacy_request',
+  'consent',
   'request',
 ];
 
@@ -93,7 +96,8 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
   const takenOut = new Map<string, string>();
   let before = TRAIL_START;
   let n = 0;
-  for (const row of await tx.selectFrom('trail').selectAll().orderBy('n').execute()) {
+  // Row by row, here and below: a trail of twenty years is never in memory whole.
+  for await (const row of tx.selectFrom('trail').selectAll().orderBy('n').stream()) {
     n += 1;
     if (row.n !== n) fault('trail-gap', 'trail', String(row.n), `expected ${n}`);
     n = row.n;
@@ -113,18 +117,20 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
     if (takenOut.get(id) !== digestOf({ ...row })) fault('trail-broken', 'trail', id, row.operation);
   checked.trail_taken_out = changed.size;
   for (const table of TABLES) {
-    const rows = (await tx
+    let count = 0;
+    for await (const each of tx
       .selectFrom(table as 'person')
       .selectAll()
-      .execute()) as unknown as Record<string, unknown>[];
-    checked[table] = rows.length;
-    for (const row of rows) {
+      .stream()) {
+      count += 1;
+      const row: Readonly<Record<string, unknown>> = { ...each };
       const id = String(row[keyOf(table)]);
       const digest = kept.get(`${table}/${id}`);
       kept.delete(`${table}/${id}`);
       if (digest === undefined) fault('row-unknown', table, id, 'not in the trail');
       else if (digest !== digestOf(row)) fault('row-changed', table, id, 'not as the trail noted it');
     }
+    checked[table] = count;
   }
   for (const key of kept.keys()) {
     const [table = '', id = ''] = key.split('/');
@@ -133,6 +139,7 @@ export async function verify(tx: Tx): Promise<{ sound: boolean; checked: Record<
   await papers(tx, fault, skipped);
   await balances(tx, fault);
   checked.order_balance = await orderBalances(tx, fault);
+  checked.to_send = await papersToSend(tx, fault);
   return { sound: faults.length === 0, checked, faults };
 }
 
@@ -144,8 +151,6 @@ function changesOf(text: string): Change[] {
     return [];
   }
 }
-
-type Say = (what: string, table: string, row: string, detail: string) => void;
 
 /** Numbers that were printed and lost with what a copy did not hold: lifted over when it was brought back. */
 interface Skipped {
@@ -166,13 +171,13 @@ const liftedFrom = (last: number, kind: string, skipped: readonly Skipped[]): nu
 
 async function papers(tx: Tx, fault: Say, skipped: readonly Skipped[]): Promise<void> {
   const numbers = new Map<string, number>();
-  for (const paper of await tx
+  for await (const paper of tx
     .selectFrom('paper')
     .selectAll()
     .orderBy('kind')
     .orderBy('number')
     .orderBy('version')
-    .execute()) {
+    .stream()) {
     const last = numbers.get(paper.kind);
     if (last !== undefined && paper.number > liftedFrom(last, paper.kind, skipped) + 1)
       fault('number-gap', 'paper', paper.id, `${paper.kind} ${last} is followed by ${paper.number}`);
@@ -232,32 +237,4 @@ async function balances(tx: Tx, fault: Say): Promise<void> {
     .groupBy('source')
     .execute();
   for (const row of posted) if (row.sum !== 0) fault('postings-off', 'posting', row.source, `off by ${row.sum}`);
-}
-
-/** What is kept as open on each order, added up again from its papers and payments. Returns how many were. */
-async function orderBalances(tx: Tx, fault: Say): Promise<number> {
-  const kept = new Map(
-    (await tx.selectFrom('order_balance').selectAll().execute()).map((row) => [row.work_order_id, row]),
-  );
-  const owed = new Map<string, number>();
-  const invoiced = new Set<string>();
-  const add = (id: string, sum: number) => owed.set(id, (owed.get(id) ?? 0) + sum);
-  for (const paper of await tx.selectFrom('paper').select(['work_order_id', 'kind', 'gross']).execute()) {
-    if (paper.kind === 'invoice') invoiced.add(paper.work_order_id);
-    if (paper.kind === 'invoice') add(paper.work_order_id, paper.gross);
-    if (paper.kind === 'credit-note') add(paper.work_order_id, -paper.gross);
-  }
-  for (const payment of await tx.selectFrom('payment').select(['work_order_id', 'amount']).execute())
-    add(payment.work_order_id, -payment.amount);
-  for (const { id, handed_over_at } of await tx.selectFrom('work_order').select(['id', 'handed_over_at']).execute()) {
-    const row = kept.get(id);
-    kept.delete(id);
-    if (!row) fault('row-missing', 'order_balance', id, 'no balance is kept of this order');
-    else if (row.owed !== (owed.get(id) ?? 0) || (row.invoiced === 1) !== invoiced.has(id))
-      fault('balance-off', 'order_balance', id, `kept as ${row.owed}, adds up to ${owed.get(id) ?? 0}`);
-    else if (row.gone_at !== handed_over_at)
-      fault('balance-off', 'order_balance', id, `kept as gone at ${row.gone_at}, the order says ${handed_over_at}`);
-  }
-  for (const id of kept.keys()) fault('row-unknown', 'order_balance', id, 'of no order');
-  return owed.size;
 }

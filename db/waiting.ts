@@ -4,6 +4,7 @@ import { addDays } from '../core/time/civil.ts';
 import { civilDateOf, instantToWall } from '../core/time/instant.ts';
 import type { Context } from './context.ts';
 import { countUnsent } from './operations/paper-lists.ts';
+import { statementsToSend } from './operations/statement-run.ts';
 import type { Loaded } from './order/load.ts';
 import { oldUnitsOut } from './order/old-units.ts';
 import { countedMinutes, type Reckoned } from './order/reckon.ts';
@@ -128,15 +129,15 @@ async function notFetched(context: Context) {
     .execute();
   const rows = [];
   for (const order of orders) {
-    const { notice, days, gross, told } = await storageOf(context, order, null);
+    const { notice, days, daysInAll, gross, told } = await storageOf(context, order, null);
     if (notice === null) continue;
     const over = told
-      ? days > 0
+      ? daysInAll > 0
       : storageDays(notice, context.today, { ...workingOf(context), freeWorkingDays: PATIENCE }).days > 0;
     if (!over) continue;
     rows.push({
       ...{ orderId: order.id, number: order.number, car: order.plate || order.words, customer: order.name },
-      ...{ notice, gross: told && context.seesPrices ? gross : null },
+      ...{ notice, gross: told && days > 0 && context.seesPrices ? gross : null },
     });
   }
   return rows;
@@ -169,9 +170,13 @@ async function privacyWaiting({ tx, today }: Context) {
 /** What else waits for somebody at the desk; a mechanic is told nothing of customers and papers. */
 export async function waitingOf(context: Context) {
   if (context.who?.role === 'mechanic')
-    return { toSend: 0, lab: await labOverdue(context), cores: [], stored: [], reminders: 0, privacy: [] };
+    return {
+      ...{ toSend: 0, statements: null, lab: await labOverdue(context) },
+      ...{ cores: [], stored: [], reminders: 0, privacy: [] },
+    };
   return {
     toSend: await countUnsent(context),
+    statements: await statementsToSend(context),
     lab: await labOverdue(context),
     cores: await coresOverdue(context),
     stored: await notFetched(context),

@@ -1,6 +1,8 @@
 /** What two versions of a job are compared by. */
 export interface ComparedJob {
   readonly bookHours: number;
+  /** Minor units; null: what its lines come to. */
+  readonly fixedPrice: number | null;
   readonly steps: readonly { readonly n: number; readonly do: string }[];
   readonly lines: readonly unknown[];
   readonly cautions: readonly string[];
@@ -16,6 +18,8 @@ export interface WhatChanged {
   /** The same steps stand in another order. */
   readonly moved: boolean;
   readonly lines: boolean;
+  /** Its fixed price. */
+  readonly price: boolean;
   readonly cautions: boolean;
   /** Title, car, people, source, what goes with it or comes after. */
   readonly rest: boolean;
@@ -26,7 +30,7 @@ const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === 
 const text = (step: ComparedJob['steps'][number]): string => JSON.stringify({ ...step, n: 0 });
 
 /** What is compared on its own. */
-const COMPARED: ComparedJob = { bookHours: 0, steps: [], lines: [], cautions: [] };
+const COMPARED: ComparedJob = { bookHours: 0, fixedPrice: null, steps: [], lines: [], cautions: [] };
 
 /** What of the second list is not in the first, and the other way round, each counted as often as it stands there. */
 function apart<T>(before: readonly T[], after: readonly T[], key: (one: T) => string): [T[], T[]] {
@@ -54,6 +58,7 @@ export function whatChanged(before: ComparedJob, after: ComparedJob): WhatChange
     changed: fresh.length - added.length + reworded,
     moved: unchanged && !same(before.steps.map(text), after.steps.map(text)),
     lines: !same(before.lines, after.lines),
+    price: before.fixedPrice !== after.fixedPrice,
     cautions: !same(before.cautions, after.cautions),
     rest: !same({ ...before, ...COMPARED }, { ...after, ...COMPARED }),
   };

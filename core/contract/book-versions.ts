@@ -28,6 +28,8 @@ export const bookVersionsRoom = {
               changed: z.int(),
               moved: z.boolean(),
               lines: z.boolean(),
+              /** Its fixed price. */
+              price: z.boolean(),
               cautions: z.boolean(),
               /** Title, car, people, source, what goes with it or comes after. */
               rest: z.boolean(),

@@ -1,11 +1,43 @@
 import { z } from 'zod';
+import { CONSENT_ANSWERS, CONSENTS } from '../customer/consent.ts';
 import { act, ask } from './operation.ts';
-import { amount, civilDate, id, instant, revision, words } from './scalars.ts';
+import { amount, civilDate, done, id, instant, revision, words } from './scalars.ts';
 
 /** Two hours of the day at which somebody answers best; minutes since midnight. */
 export const bestHours = z.strictObject({ from: z.int(), to: z.int(), answered: z.int(), tries: z.int() });
 
+const orderNamed = z.strictObject({ id, number: z.int() });
+
+/** How a customer said whether something may be done. */
+const consentWay = z.enum(['person', 'signed', 'phone', 'message', 'mail', 'letter']);
+
+/** What a customer said to one thing, when and how, and who wrote it down. */
+export const consentSaid = z.strictObject({
+  id,
+  what: z.enum(CONSENTS),
+  answer: z.enum(CONSENT_ANSWERS),
+  /** unsaid: it came with a change of the whole entry. */
+  way: consentWay.or(z.literal('unsaid')),
+  /** The day on which they said it. */
+  on: civilDate,
+  by: z.string(),
+  at: instant,
+});
+
 export const customerRoom = {
+  /** What a customer said to one thing, when and how; a later no takes a yes back. `on` null: today. */
+  'customer.consent': act(
+    'desk',
+    z.strictObject({
+      id,
+      revision,
+      what: z.enum(CONSENTS),
+      answer: z.enum(CONSENT_ANSWERS),
+      way: consentWay,
+      on: civilDate.nullable().default(null),
+    }),
+    done,
+  ),
   /** Customers who may be the one that is being typed: same name, phone or e-mail however written. The likeliest first. */
   'customer.doubles': ask(
     'desk',
@@ -87,8 +119,16 @@ export const customerRoom = {
       freeWorkingDays: z.int(),
       /** When it was agreed at the door; null where that was not written down. */
       agreedAt: instant.nullable(),
-      /** The day until which it stands on the sheet; null where it does not. */
+      /** The day until which it stands on a sheet that has no invoice yet; null where it does not. */
       chargedUntil: civilDate.nullable(),
+      /** Whose sheet that is. */
+      standsOn: orderNamed.nullable(),
+      /** The day until which an invoice charges it; what is said below is without that. */
+      invoicedUntil: civilDate.nullable(),
+      /** The invoice of the visit is out: what came to be since goes onto an order of its own. */
+      ownOrder: z.boolean(),
+      /** Of an order that was opened for the storage of a visit: that visit's. */
+      visit: orderNamed.nullable(),
       /** The day of the first ready notice that reached the customer, by the contact log. */
       notice: civilDate.nullable(),
       /** Day of collection, or the day asked for. */
@@ -102,11 +142,12 @@ export const customerRoom = {
   ),
   /**
    * Puts the storage that came to be on the sheet as a fee, or brings the fee there up to the day. What was agreed at the
-   * door is its yes, and is recorded as one. `until` null: today.
+   * door is its yes, and is recorded as one. Once the invoice is out, what came to be since goes onto an order of its own,
+   * which is invoiced like any other. `until` null: today.
    */
   'storage.charge': act(
     'desk',
     z.strictObject({ orderId: id, until: civilDate.nullable().default(null) }),
-    z.strictObject({ jobId: id, decisionId: id, days: z.int(), gross: amount }),
+    z.strictObject({ orderId: id, number: z.int(), jobId: id, decisionId: id, days: z.int(), gross: amount }),
   ),
 };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { orderCredit } from './account.ts';
 import { bookingFields } from './booking.ts';
+import { consentSaid } from './customer.ts';
 import { act, ask } from './operation.ts';
 import {
   amount,
@@ -44,7 +45,7 @@ export const customerFields = z.strictObject({
   note: words(1000).default(''),
   /** Of papers and messages; null: the shop's own. */
   language: z.enum(['en', 'de']).nullable().default(null),
-  /** What the customer was asked: true yes, false no, null not asked. */
+  /** What the customer said: true yes, false no, null not asked. When and how is written down by `customer.consent`. */
   consents: z
     .strictObject({
       reminders: z.boolean().nullable(),
@@ -174,6 +175,8 @@ export const deskRoom = {
       /** The sum of these, minor units. */
       owed: seenAmount,
       since: instant,
+      /** What they were asked, with when and how they answered, and who wrote it down; oldest first. */
+      consents: z.array(consentSaid),
       /** Bookings that they did not come to. */
       noShows: z.int(),
       /** Entries that were joined into this one, and can be parted from it again. */

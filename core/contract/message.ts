@@ -44,7 +44,7 @@ export const messageRoom = {
     z.strictObject({ id }),
   ),
   /**
-   * The contact log of a customer, or of one order: messages, tries to reach them, what they answered, papers sent,
+   * The contact log of a customer, or of one order: messages, tries to reach them, what they answered, papers and statements sent,
    * reminders; newest first.
    */
   'message.list': ask(
@@ -58,13 +58,17 @@ export const messageRoom = {
       rows: z.array(
         z.strictObject({
           id,
-          kind: z.enum(['message', 'try', 'paper', 'reminder', 'answer']),
+          kind: z.enum(['message', 'try', 'paper', 'statement', 'reminder', 'answer']),
           at: instant,
-          /** Of a message its about; of a paper its kind; of a reminder its outcome; of an answer yes or no. */
+          /**
+           * Of a message its about; of a paper its kind; of a reminder its outcome; of an answer yes or no; of a statement
+           * sent, or what was done with it before: made as a PDF, or its mail opened.
+           */
           about: z.string(),
           way: z.string(),
           direction: z.enum(['out', 'in']),
           reached: z.boolean().nullable(),
+          /** Of a paper its number; of a statement its last day. */
           words: z.string(),
           /** Of a yes: up to what sum. */
           upTo: seenAmount,

@@ -139,6 +139,8 @@ export const bookJobContent = z.strictObject({
   car: words(200).default(''),
   people: z.int().min(1).max(6).default(1),
   bookHours: quantity,
+  /** What the job costs whatever it takes, minor units in the shop's own prices; null: what its lines come to. */
+  fixedPrice: price.nullable().default(null),
   sourceOfFigures: words(300),
   lines: z.array(bookLine).max(100),
   steps: z.array(step).max(200),

@@ -25,6 +25,9 @@ const entry = {
 };
 const pdf = z.strictObject({ name: z.string(), base64: z.string() });
 
+/** What is done with a statement before it is sent. */
+const statementNote = z.enum(['made', 'mail']);
+
 /** A statement that was made in a run, as the list of it shows it. */
 const runRow = z.strictObject({
   id,
@@ -109,6 +112,20 @@ export const statementRoom = {
     z.strictObject({ id }),
   ),
   /**
+   * Writes into the customer's contact log that a statement was made as a PDF, or its mail opened in the mail program: one of a run by its
+   * id, the one of these days from then, or all that stand in a file of a run. It is not sent by that. Each once.
+   */
+  'statement.noted': act(
+    'desk',
+    z.union([
+      z.strictObject({ id, what: statementNote }),
+      z.strictObject({ customerId: id, ...periodSaid, what: statementNote }),
+      z.strictObject({ runId: id, name: needed(200), what: statementNote }),
+    ]),
+    /** How many were not noted so before. */
+    z.strictObject({ noted: z.int() }),
+  ),
+  /**
    * Begins a statement for everybody who had an open invoice on a day: a file each, or one file for the printer. Made beside
    * the desk, in `papers/statements`; `statement.run` says how far it is.
    */
@@ -136,8 +153,9 @@ export const statementRoom = {
           running: z.boolean(),
           /** Asked to stop; it ends with the one in hand. */
           stopping: z.boolean(),
-          /** When this stretch of the work began, and how many were made before. */
-          since: instant.nullable(),
+          /** Milliseconds of this stretch of the work so far by the shop's clock; null: none is at work. */
+          spent: z.int().nullable(),
+          /** How many were made before this stretch. */
           madeBefore: z.int(),
           /** Why it ended early; null: it did not. */
           failed: z.enum(['disk-full', 'read-only', 'damaged', 'fault']).nullable(),

@@ -45,6 +45,8 @@ export const todayRoom = {
       /** Papers that nobody has sent, samples without a result, old units that did not come back, calls to make. */
       waiting: z.strictObject({
         toSend: z.int(),
+        /** Statements of the last run that are not written down as sent, and until which day they are; null: none. */
+        statements: z.strictObject({ n: z.int(), until: civilDate }).nullable(),
         lab: z.array(
           z.strictObject({
             sampleId: id,

@@ -28,3 +28,15 @@ export function storageDays(notice: string, collected: string, rule: StorageRule
   const days = daysBetween(firstCharged, collected) + (rule.collectionDayCharged ? 1 : 0);
   return { firstCharged, days: Math.max(0, days) };
 }
+
+/** The last day that is charged; null where none is. */
+export const lastCharged = ({ firstCharged, days }: StorageDays): string | null =>
+  days === 0 ? null : addDays(firstCharged, days - 1);
+
+/** What of these days is still to be charged where an invoice charges up to a day already; null: none does. */
+export function daysAfter(storage: StorageDays, invoicedLast: string | null): StorageDays {
+  const last = lastCharged(storage);
+  if (last === null || invoicedLast === null || invoicedLast < storage.firstCharged) return storage;
+  const firstCharged = addDays(invoicedLast, 1);
+  return { firstCharged, days: Math.max(0, daysBetween(firstCharged, last) + 1) };
+}

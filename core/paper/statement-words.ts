@@ -1,4 +1,5 @@
 import type { EntryKind } from '../books/statement.ts';
+import type { StatementDocument } from './statement.ts';
 import { paperWords } from './words.ts';
 
 /** Every word that a statement adds to those of the other papers. */
@@ -144,7 +145,12 @@ export const statementName = ({
 }): string => `${statementWords(language).title} ${until} ${to[0] ?? ''}`.trim();
 
 /** Both days in words; the first without its year where the second has the same. */
-export const spanText = (language: 'en' | 'de', from: string, until: string): string => {
-  const { date } = paperWords(language);
+export const spanText = ({
+  language,
+  dateForm,
+  from,
+  until,
+}: Pick<StatementDocument, 'language' | 'dateForm' | 'from' | 'until'>): string => {
+  const { date } = paperWords(language, dateForm);
   return statementWords(language).span(date(from, from.slice(0, 4) === until.slice(0, 4)), date(until, false));
 };

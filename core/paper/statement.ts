@@ -1,4 +1,5 @@
 import type { EntryKind, StatementSums } from '../books/statement.ts';
+import type { DateForm } from '../time/date-form.ts';
 import type { PaperCurrency, PaperDate, PaperGarage, PaperMethod, PaperMoment } from './parts.ts';
 
 /** What an entry belongs to: the customer's car and the shop's order. */
@@ -39,6 +40,8 @@ export interface StatementOpen {
 export interface StatementDocument {
   readonly practice: boolean;
   readonly language: 'en' | 'de';
+  /** Absent: as the language writes a date. */
+  readonly dateForm?: DateForm;
   readonly size: 'A4' | 'Letter';
   readonly currency: PaperCurrency;
   readonly garage: PaperGarage;

@@ -24,35 +24,6 @@ export interface ShownEntry extends AccountEntry {
   readonly plate: string;
 }
 
-/** A customer's entry and those that were joined into it. */
-export async function accountIds({ tx }: Pick<Books, 'tx'>, customerId: string): Promise<readonly string[]> {
-  const joined = await tx.selectFrom('customer').select('id').where('joined_into', '=', customerId).execute();
-  return [customerId, ...joined.map(({ id }) => id)];
-}
-
-/** The orders of an account: those whose invoice is made out to it, and those without one that it would be made out to. */
-export async function ordersOfAccount({ tx }: Books, ids: readonly string[]): Promise<readonly string[]> {
-  const billed = await tx
-    .selectFrom('paper')
-    .select('work_order_id as id')
-    .where('customer_id', 'in', ids)
-    .where('kind', '=', 'invoice')
-    .execute();
-  const open = await tx
-    .selectFrom('work_order')
-    .innerJoin('order_balance', 'order_balance.work_order_id', 'work_order.id')
-    .select('work_order.id')
-    .where('order_balance.invoiced', '=', 0)
-    .where((on) =>
-      on.or([
-        on('work_order.payer_id', 'in', ids),
-        on.and([on('work_order.customer_id', 'in', ids), on('work_order.payer_id', 'is', null)]),
-      ]),
-    )
-    .execute();
-  return [...new Set([...billed, ...open].map(({ id }) => id))];
-}
-
 /** Everything that moved on these orders and was recorded by an instant, in the order in which it was. */
 export async function entriesOf(
   { tx, settings }: Books,
@@ -106,30 +77,6 @@ export async function entriesOf(
     })),
   ];
   return all.sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1)).map(({ entry }) => entry);
-}
-
-/** Whose account each order is on, by the entry that holds now. */
-export async function holdersOf({ tx }: Books, orderIds: readonly string[]): Promise<ReadonlyMap<string, string>> {
-  const rows = await eachOf(orderIds, (some) =>
-    tx
-      .selectFrom('work_order')
-      .leftJoin('paper as invoice', (join) =>
-        join.onRef('invoice.work_order_id', '=', 'work_order.id').on('invoice.kind', '=', 'invoice'),
-      )
-      .innerJoin('customer', (join) =>
-        join.on((on) =>
-          on(
-            'customer.id',
-            '=',
-            on.fn.coalesce('invoice.customer_id', 'work_order.payer_id', 'work_order.customer_id'),
-          ),
-        ),
-      )
-      .select(['work_order.id', 'customer.id as customerId', 'customer.joined_into'])
-      .where('work_order.id', 'in', some)
-      .execute(),
-  );
-  return new Map(rows.map((row) => [row.id, row.joined_into ?? row.customerId]));
 }
 
 /**

@@ -8,14 +8,16 @@ export interface RunState {
   /** Made since it was begun or gone on with. */
   readonly made: number;
   readonly madeBefore: number;
-  /** Epoch milliseconds by this machine's clock. */
-  readonly since: number;
+  /** Milliseconds of this stretch of the work so far, by the shop's clock. */
+  readonly spent: number;
   readonly failed: 'disk-full' | 'read-only' | 'damaged' | 'fault' | null;
   readonly leftOut: readonly { readonly customerId: string; readonly customer: string; readonly characters: string }[];
 }
 
 interface Running {
-  state: RunState;
+  state: Omit<RunState, 'spent'>;
+  /** When this stretch began, by the shop's clock. */
+  readonly since: number;
   readonly stop: Int32Array;
   readonly ended: Promise<void>;
 }
@@ -31,11 +33,14 @@ const TELL_MS = 200;
 /** The statement runs of one open shop: each in a thread with a connection of its own, so that no window waits. */
 export class StatementRuns {
   readonly #runs = new Map<string, Running>();
+  readonly #clock: () => number;
   readonly #announce: () => void;
   readonly #log: (fault: unknown) => void;
   #told = 0;
 
-  constructor(announce: () => void, log: (fault: unknown) => void) {
+  /** `clock` is the shop's own: epoch milliseconds. */
+  constructor(clock: () => number, announce: () => void, log: (fault: unknown) => void) {
+    this.#clock = clock;
     this.#announce = announce;
     this.#log = log;
   }
@@ -44,11 +49,10 @@ export class StatementRuns {
   begin(runId: string, task: Omit<RunTask, 'stop'>, madeBefore: number): void {
     if (this.#runs.get(runId)?.state.running) return;
     const stop = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
-    const fresh: RunState = {
-      ...{ running: true, stopping: false, made: 0, madeBefore, since: Date.now(), failed: null, leftOut: [] },
-    };
+    const fresh = { running: true, stopping: false, made: 0, madeBefore, failed: null, leftOut: [] };
+    const since = this.#clock();
     const worker = new Worker(THREAD, { workerData: { ...task, stop } satisfies RunTask });
-    const change = (more: Partial<RunState>) => {
+    const change = (more: Partial<Running['state']>) => {
       running.state = { ...running.state, ...more };
     };
     const ended = new Promise<void>((resolve) => {
@@ -66,11 +70,11 @@ export class StatementRuns {
         resolve();
       });
     });
-    const running: Running = { state: fresh, stop: new Int32Array(stop), ended };
+    const running: Running = { state: fresh, since, stop: new Int32Array(stop), ended };
     this.#runs.set(runId, running);
   }
 
-  #heard(word: RunWord, state: RunState, change: (more: Partial<RunState>) => void): void {
+  #heard(word: RunWord, state: Running['state'], change: (more: Partial<Running['state']>) => void): void {
     if (word.say === 'made') change({ made: state.made + 1 });
     else if (word.say === 'left-out') change({ leftOut: [...state.leftOut, word] });
     else {
@@ -95,7 +99,8 @@ export class StatementRuns {
 
   /** null: nobody began or went on with it since the shop was opened. */
   stateOf(runId: string): RunState | null {
-    return this.#runs.get(runId)?.state ?? null;
+    const run = this.#runs.get(runId);
+    return run === undefined ? null : { ...run.state, spent: Math.max(0, this.#clock() - run.since) };
   }
 
   /** Stops all after the one in hand, and waits for them. */

@@ -4,15 +4,8 @@ import type { StatementDocument } from '../../core/paper/statement.ts';
 import { instantToWall } from '../../core/time/instant.ts';
 import { currencyOf } from '../order/document.ts';
 import { notFound } from '../refusal.ts';
-import {
-  accountIds,
-  type Books,
-  entriesOf,
-  holdersOf,
-  ordersOfAccount,
-  ordersOpenOn,
-  type ShownEntry,
-} from './account.ts';
+import { type Books, entriesOf, ordersOpenOn, type ShownEntry } from './account.ts';
+import { accountIds, holdersOf, ordersOfAccount } from './on-account.ts';
 
 /** Which statement: whose, of which days, from what was recorded by an instant. */
 export interface StatementWanted extends StatementPeriod {
@@ -22,8 +15,10 @@ export interface StatementWanted extends StatementPeriod {
 
 /** The statement of a customer's account; the papers of entries that were joined into it are read with its own. */
 export async function customerStatement(books: Books, wanted: StatementWanted): Promise<Statement<ShownEntry>> {
-  const orders = await ordersOfAccount(books, await accountIds(books, wanted.customerId));
-  return statementOf(await entriesOf(books, orders, wanted.asOf), { from: wanted.from, until: wanted.until });
+  const { tx } = books;
+  const orders = await ordersOfAccount(tx, await accountIds(tx, wanted.customerId), 'all');
+  const ids = orders.map(({ id }) => id);
+  return statementOf(await entriesOf(books, ids, wanted.asOf), { from: wanted.from, until: wanted.until });
 }
 
 /** The statement as a paper. Throws not-found for a customer who is not here. */
@@ -36,6 +31,7 @@ export async function statementPaper(books: Books, wanted: StatementWanted): Pro
   return {
     practice,
     language: own === 'en' || own === 'de' ? own : settings.language,
+    dateForm: settings.dateForm,
     size: settings.paper,
     currency: currencyOf(settings),
     garage: {
@@ -75,7 +71,7 @@ export interface Owing {
 /** Who had an open invoice on a civil day, the most first. */
 export async function owingOn(books: Books, day: string, asOf: number): Promise<readonly Owing[]> {
   const orders = await ordersOpenOn(books, day);
-  const holders = await holdersOf(books, orders);
+  const holders = await holdersOf(books.tx, orders);
   const byHolder = new Map<string, ShownEntry[]>();
   for (const entry of await entriesOf(books, orders, asOf)) {
     const holder = holders.get(entry.item) ?? '';

@@ -1,10 +1,13 @@
 import type { z } from 'zod';
 import type { customerFields } from '../../core/contract/desk.ts';
 import { answersOf } from '../answers.ts';
+import { ordersOfAccount } from '../books/on-account.ts';
+import { consentsOf, NOT_ASKED, noteChanged, noteConsent } from '../consents.ts';
 import type { Context, Handlers } from '../context.ts';
 import { carsOfCustomer } from '../customer-cars.ts';
 import { foldPhone, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
+import { eachOf } from '../order/load-rows.ts';
 import { badInput, notAllowed, notFound } from '../refusal.ts';
 import type { CustomerRow } from '../tables.ts';
 
@@ -66,6 +69,7 @@ export async function addCustomer(context: Context, fields: CustomerFields): Pro
     joined_into: null,
     answers_from: null,
   });
+  await noteChanged(context, id, null, fields.consents);
   return id;
 }
 
@@ -124,22 +128,23 @@ async function noShowsOf(context: Context, ids: readonly string[]): Promise<numb
   return Number(row.n);
 }
 
-/** Orders whose invoice is made out to these entries and that are not settled, newest first: also those they pay for others. */
-async function openOf(context: Context, ids: readonly string[]) {
-  const rows = await context.tx
-    .selectFrom('paper')
-    .innerJoin('order_balance', 'order_balance.work_order_id', 'paper.work_order_id')
-    .innerJoin('work_order', 'work_order.id', 'paper.work_order_id')
-    .innerJoin('car', 'car.id', 'work_order.car_id')
-    .select(['work_order.id', 'work_order.number', 'car.words', 'car.plate', 'order_balance.owed'])
-    .where('paper.kind', '=', 'invoice')
-    .where('paper.customer_id', 'in', ids)
-    .where('order_balance.owed', '<>', 0)
-    .orderBy('work_order.opened_at', 'desc')
-    .execute();
-  return rows.map(({ id, number, words, plate, owed }) => ({
-    ...{ id, number, car: `${plate} ${words}`.trim(), toPay: owed },
-  }));
+/** Invoiced orders of the account that are not settled, newest first: also those they pay for others. */
+async function openOf({ tx }: Context, ids: readonly string[]) {
+  const open = (await ordersOfAccount(tx, ids, 'unsettled')).filter((order) => order.invoiced);
+  const owed = new Map(open.map((order) => [order.id, order.owed]));
+  const rows = await eachOf([...owed.keys()], (some) =>
+    tx
+      .selectFrom('work_order')
+      .innerJoin('car', 'car.id', 'work_order.car_id')
+      .select(['work_order.id', 'work_order.number', 'work_order.opened_at', 'car.words', 'car.plate'])
+      .where('work_order.id', 'in', some)
+      .execute(),
+  );
+  return rows
+    .sort((a, b) => b.opened_at - a.opened_at || b.number - a.number)
+    .map(({ id, number, words, plate }) => ({
+      ...{ id, number, car: `${plate} ${words}`.trim(), toPay: owed.get(id) ?? 0 },
+    }));
 }
 
 export const customerHandlers: Handlers = {
@@ -152,17 +157,23 @@ export const customerHandlers: Handlers = {
       Object.fromEntries(Object.entries(change).filter(([, value]) => value !== undefined)),
     );
     ownersLimit(context, row.credit_limit, fields.creditLimit);
-    return {
-      id,
-      revision: await context.write.edit(
-        'customer',
-        id,
-        revision,
-        customerColumns(await withPayer(context, fields, id)),
-        change,
-        customerFieldsOf,
-      ),
-    };
+    const columns = customerColumns(await withPayer(context, fields, id));
+    const next = await context.write.edit('customer', id, revision, columns, change, customerFieldsOf);
+    await noteChanged(context, id, customerFieldsOf(row).consents, fields.consents);
+    return { id, revision: next };
+  },
+  'customer.consent': async ({ id, revision, what, answer, way, on }, context) => {
+    const row = await context.tx.selectFrom('customer').selectAll().where('id', '=', id).executeTakeFirst();
+    if (!row) throw notFound('customer', id);
+    const day = on ?? context.today;
+    if (day > context.today) throw badInput('on', 'in-the-future');
+    const fields = customerFieldsOf(row);
+    const said = answer === 'unasked' ? null : answer === 'yes';
+    const consents = { ...NOT_ASKED, ...fields.consents, [what]: said };
+    const patch = { consents: JSON.stringify(consents) };
+    const next = await context.write.edit('customer', id, revision, patch, { what, answer }, customerFieldsOf);
+    await noteConsent(context, id, { what, answer, way, on: day });
+    return { id, revision: next };
   },
   'customer.answers': async ({ id }, context) => {
     const standing = await standingCustomer(context, id);
@@ -198,6 +209,7 @@ export const customerHandlers: Handlers = {
       open: context.seesPrices ? open : [],
       owed: context.seesPrices ? open.reduce((sum, order) => sum + order.toPay, 0) : null,
       since: row.made_at,
+      consents: await consentsOf(context, ids),
       noShows: await noShowsOf(context, ids),
       ...joining,
     };

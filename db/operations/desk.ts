@@ -247,6 +247,7 @@ export const deskHandlers: Handlers = {
       old_parts_answer: '',
       counter_sale: noCar ? 1 : null,
       storage_agreed_at: agreedAt(null, input.door, now),
+      storage_of: null,
     });
     if (input.mileage !== null && !noCar) await readMileage(context, carId, id, input.mileage, input.mileageDoubt);
     if (input.booking) await addBooking(context, input.booking, { orderId: id });

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { paidAhead } from '../../core/books/paid-ahead.ts';
 import { DRAWN_VIEWS } from '../../core/car/outline.ts';
 import type { atTheDoor } from '../../core/contract/desk.ts';
 import type { DropOffSlip, PaperMark } from '../../core/paper/drop-off.ts';
@@ -25,14 +26,15 @@ async function marksOf(context: Context, orderId: string): Promise<PaperMark[]> 
   return rows.map(({ view, ...mark }) => ({ ...mark, view: DRAWN_VIEWS.find((drawn) => drawn === view) ?? null }));
 }
 
-async function slipOf(context: Context, { order, car, customer, booking, payments, decisions, people }: Loaded) {
+async function slipOf(context: Context, loaded: Loaded) {
+  const { order, car, customer, booking, payments, decisions, people } = loaded;
   const settings = settingsFor(settingsOf(context), customer);
   const door = JSON.parse(order.door) as Door;
   const moment = (at: number) => instantToWall(at, settings.zone);
   const marks = await marksOf(context, order.id);
   const drawn = new Set(marks.map((mark) => mark.words));
-  const deposits = payments.filter((payment) => payment.kind === 'deposit');
-  const deposit = deposits.reduce((sum, payment) => sum + payment.amount, 0);
+  const invoice = loaded.papers.find((paper) => paper.kind === 'invoice');
+  const deposit = paidAhead(payments, invoice?.issued_at ?? null);
   const slip: DropOffSlip = {
     ...{ practice: context.practice, language: settings.language, size: settings.paper },
     dateForm: settings.dateForm,

@@ -119,6 +119,8 @@ export const historyHandlers: Handlers = {
       .innerJoin('customer', 'customer.id', 'work_order.customer_id')
       .select(['work_order.id', 'work_order.customer_id', 'customer.consents'])
       .where('car_id', '=', id)
+      // An order for the storage after a visit tells nothing of the car.
+      .where('storage_of', 'is', null)
       .execute();
     let keptBack = 0;
     const told = await otherEvents(context, id, telling);

@@ -29,6 +29,16 @@ async function newest(context: Context, id: string, inUseOnly = false) {
   return { ...row, content: bookContent({ id: row.versionId, content: row.content }) };
 }
 
+/** The content as whoever asks may see it. */
+const seenContent = (context: Context, content: BookContent): BookContent =>
+  context.seesPrices
+    ? content
+    : {
+        ...content,
+        fixedPrice: null,
+        lines: content.lines.map((line) => ({ ...line, unitPrice: null, unitCost: null })),
+      };
+
 export const warningsOf = (content: BookContent) => checkProcedure(content);
 
 /** The job of the order that shares most taking apart with a job of the book, as its own version says; null for none. */
@@ -71,15 +81,12 @@ export const jobBookHandlers: Handlers = {
   },
   'jobBook.get': async ({ id, used }, context) => {
     const row = await newest(context, id, used);
-    const content = context.seesPrices
-      ? row.content
-      : { ...row.content, lines: row.content.lines.map((line) => ({ ...line, unitPrice: null, unitCost: null })) };
     return {
       id,
       versionId: row.versionId,
       version: row.version,
       inUse: row.inUse,
-      content,
+      content: seenContent(context, row.content),
       warnings: warningsOf(row.content),
       lastTimes: await lastTimes(context, id, row.content.bookHours),
     };
@@ -91,14 +98,11 @@ export const jobBookHandlers: Handlers = {
       .where('id', '=', versionId)
       .executeTakeFirst();
     if (!row) throw notFound('book_job_version', versionId);
-    const content = bookContent(row);
     return {
       versionId,
       bookJobId: row.book_job_id,
       version: row.version,
-      content: context.seesPrices
-        ? content
-        : { ...content, lines: content.lines.map((line) => ({ ...line, unitPrice: null, unitCost: null })) },
+      content: seenContent(context, bookContent(row)),
     };
   },
   'jobBook.save': async ({ id, basedOn, content, draft }, context) => {
@@ -186,7 +190,7 @@ export const jobBookHandlers: Handlers = {
     const fields = {
       title: content.title,
       kind: 'charged' as const,
-      fixedPrice: null,
+      fixedPrice: content.fixedPrice,
       note: '',
       bearer: '',
       offered: false,

@@ -1,6 +1,6 @@
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
-import { storageOf } from '../order/storage.ts';
+import { storageOf, visitOf } from '../order/storage.ts';
 import { signedIn } from '../people.ts';
 import { notFound } from '../refusal.ts';
 
@@ -32,5 +32,18 @@ export const keysAndStorageHandlers: Handlers = {
       .execute();
     return { rows: rows.map(({ id, at, to_whom: toWhom, words, by }) => ({ id, at, toWhom, words, by })) };
   },
-  'storage.get': async ({ orderId, on }, context) => storageOf(context, await orderRow(context, orderId), on),
+  'storage.get': async ({ orderId, on }, context) => {
+    const visit = await visitOf(context, await orderRow(context, orderId));
+    const { orders, standing, daysInAll: _, ...storage } = await storageOf(context, visit, on);
+    const named = (id: string | undefined) => {
+      const order = orders.find((one) => one.id === id);
+      return order === undefined ? null : { id: order.id, number: order.number };
+    };
+    return {
+      ...storage,
+      standsOn: named(standing?.work_order_id),
+      ownOrder: orders[0]?.invoiced === 1,
+      visit: visit.id === orderId ? null : named(visit.id),
+    };
+  },
 };

@@ -160,6 +160,7 @@ export async function addJob(
     first_job_id: null,
     comeback_cause: null,
     storage_until: null,
+    storage_last: null,
   });
   const lineIds = [];
   for (const [at, line] of lines.entries()) lineIds.push(await addLine(context, id, line, `lines.${at}`));

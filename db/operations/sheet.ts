@@ -2,7 +2,7 @@ import { markupsOf, offeredPrice } from '../../core/money/offered-price.ts';
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { mendedBy } from '../order/findings.ts';
-import { agreedAt } from '../order/storage.ts';
+import { agreedAt, storageOrders, visitOf } from '../order/storage.ts';
 import { wholeOrder } from '../order/whole.ts';
 import { settingsOf, signedIn } from '../people.ts';
 import { badInput, notFound } from '../refusal.ts';
@@ -105,23 +105,20 @@ export const sheetHandlers: Handlers = {
   },
   'order.handOver': async ({ id, revision, to }, context) => {
     await heldCar(context, id);
-    const order = await context.tx
-      .selectFrom('work_order')
-      .select('handed_over_at')
-      .where('id', '=', id)
-      .executeTakeFirst();
+    const order = await context.tx.selectFrom('work_order').selectAll().where('id', '=', id).executeTakeFirst();
     if (order && order.handed_over_at !== null) throw badInput('id', 'closed-already');
-    return {
-      id,
-      revision: await context.write.edit(
-        'work_order',
-        id,
-        revision,
-        { handed_over_at: context.now, handed_over_to: to },
-        { to },
-        (row) => ({ to: row.handed_over_to }),
-      ),
-    };
+    const gone = { handed_over_at: context.now, handed_over_to: to };
+    const next = await context.write.edit('work_order', id, revision, gone, { to }, (row) => ({
+      to: row.handed_over_to,
+    }));
+    // The visit and the orders of its storage are about one car, which goes from all of them.
+    const others = order === undefined ? [] : await storageOrders(context, (await visitOf(context, order)).id);
+    for (const other of others) {
+      if (other.id === id || other.handed_over_at !== null) continue;
+      await heldCar(context, other.id);
+      await context.write.update('work_order', other.id, { ...gone, revision: other.revision + 1 });
+    }
+    return { id, revision: next };
   },
   'order.cancel': async ({ id, revision, why }, context) => {
     await openSheet(context, id);
@@ -194,6 +191,7 @@ export const sheetHandlers: Handlers = {
       promise_words: '',
       mileage_out: null,
       own_maximum: null,
+      storage_of: null,
     });
     const lines = await context.tx
       .selectFrom('line')

@@ -65,7 +65,7 @@ async function seenRun(context: Context, runId: string): Promise<Run> {
     // What is laid out and not yet in a file counts while it is being made.
     made: state?.running ? Math.max(there.size, state.madeBefore + state.made) : there.size,
     ...{ running: state?.running ?? false, stopping: state?.stopping ?? false },
-    since: state?.running ? state.since : null,
+    spent: state?.running ? state.spent : null,
     madeBefore: state?.madeBefore ?? 0,
     failed: state?.failed ?? null,
     leftOut: (state?.leftOut ?? []).map(({ customerId, customer, characters }) => ({
@@ -83,6 +83,52 @@ async function seenRun(context: Context, runId: string): Promise<Run> {
     })),
   };
 }
+
+/** The statements that stand in a file of a run, by id. Throws not-found for a file that is none of it. */
+export async function statementsInFile(context: Context, runId: string, name: string): Promise<string[]> {
+  const rows = await rowsOf(context, runId);
+  const files = filesOf(folderOf(context, rows[0]));
+  if (!files.includes(name)) throw notFound('statement', name);
+  const there = fileByNumber(files);
+  return rows.filter((_, at) => there.get(at + 1) === name).map((row) => row.id);
+}
+
+/**
+ * Statements that wait to be sent: those of the last run, until one that was made then or later is written down as sent to
+ * the customer. An older run waits no more: a newer one says what is owed now. null: none waits.
+ */
+export async function statementsToSend({ tx }: Context): Promise<{ n: number; until: string } | null> {
+  const last = await lastRun(tx);
+  if (last === undefined) return null;
+  const row = await tx
+    .selectFrom('statement')
+    .select(({ fn }) => fn.countAll<number>().as('n'))
+    .where('run_id', '=', last.run_id)
+    .where((on) =>
+      on.not(
+        on.exists(
+          on
+            .selectFrom('statement as made')
+            .innerJoin('statement_sent', 'statement_sent.statement_id', 'made.id')
+            .select('statement_sent.id')
+            .whereRef('made.customer_id', '=', 'statement.customer_id')
+            .whereRef('made.at', '>=', 'statement.at'),
+        ),
+      ),
+    )
+    .executeTakeFirstOrThrow();
+  return Number(row.n) === 0 ? null : { n: Number(row.n), until: last.until_day };
+}
+
+const lastRun = (tx: Context['tx']) =>
+  tx
+    .selectFrom('statement')
+    .select(['run_id', 'until_day'])
+    .where('run_id', 'is not', null)
+    .orderBy('at', 'desc')
+    .orderBy('id', 'desc')
+    .limit(1)
+    .executeTakeFirst();
 
 export const statementRunHandlers: Handlers = {
   'statement.start': async (input, context) => {
@@ -110,14 +156,7 @@ export const statementRunHandlers: Handlers = {
   },
   'statement.run': async ({ runId }, context) => {
     if (runId !== null) return { run: await seenRun(context, runId) };
-    const last = await context.tx
-      .selectFrom('statement')
-      .select('run_id')
-      .where('run_id', 'is not', null)
-      .orderBy('at', 'desc')
-      .orderBy('id', 'desc')
-      .limit(1)
-      .executeTakeFirst();
+    const last = await lastRun(context.tx);
     return { run: last?.run_id == null ? null : await seenRun(context, last.run_id) };
   },
   'statement.file': async ({ runId, name }, context) => {

@@ -11,7 +11,7 @@ import { loadFonts } from '../pdf.ts';
 import { signedIn } from '../people.ts';
 import { badInput, notFound } from '../refusal.ts';
 import { standingCustomer } from './customer.ts';
-import { statementRunHandlers } from './statement-run.ts';
+import { statementRunHandlers, statementsInFile } from './statement-run.ts';
 
 const base64 = (bytes: Uint8Array) => Buffer.from(bytes).toString('base64');
 
@@ -47,6 +47,40 @@ async function lastSent(context: Context, ids: readonly string[]): Promise<Reado
       .execute(),
   );
   return new Map(rows.map(({ id, at }) => [id, Number(at)]));
+}
+
+type Named =
+  | { readonly id: string }
+  | { readonly customerId: string; readonly from: string; readonly until: string; readonly asOf: number };
+
+/** The row of a statement that somebody names: by its id, or by what it was made from, written down where it is new. */
+async function statementRow(context: Context, named: Named): Promise<string> {
+  const { tx } = context;
+  if ('id' in named) {
+    const row = await tx.selectFrom('statement').select('id').where('id', '=', named.id).executeTakeFirst();
+    if (!row) throw notFound('statement', named.id);
+    return row.id;
+  }
+  const customerId = await standingCustomer(context, named.customerId);
+  if (named.asOf > context.now) throw badInput('asOf', 'in-the-future');
+  const period = periodOf(context, named);
+  const known = await tx
+    .selectFrom('statement')
+    .select('id')
+    .where('customer_id', '=', customerId)
+    .where('from_day', '=', period.from)
+    .where('until_day', '=', period.until)
+    .where('as_of', '=', named.asOf)
+    .executeTakeFirst();
+  if (known) return known.id;
+  const { closing } = await customerStatement(booksOf(context), { ...period, customerId, asOf: named.asOf });
+  const id = newId();
+  await context.write.insert('statement', {
+    ...{ id, run_id: null, joined: 0, customer_id: customerId },
+    ...{ from_day: period.from, until_day: period.until, as_of: named.asOf },
+    ...{ closing, person_id: signedIn(context).id, at: context.now },
+  });
+  return id;
 }
 
 export const statementHandlers: Handlers = {
@@ -110,28 +144,32 @@ export const statementHandlers: Handlers = {
     };
   },
   'statement.sent': async (input, context) => {
-    const person_id = signedIn(context).id;
-    let statementId: string;
-    if ('id' in input) {
-      const row = await context.tx.selectFrom('statement').select('id').where('id', '=', input.id).executeTakeFirst();
-      if (!row) throw notFound('statement', input.id);
-      statementId = row.id;
-    } else {
-      const customerId = await standingCustomer(context, input.customerId);
-      if (input.asOf > context.now) throw badInput('asOf', 'in-the-future');
-      const period = periodOf(context, input);
-      const { closing } = await customerStatement(booksOf(context), { ...period, customerId, asOf: input.asOf });
-      statementId = newId();
-      await context.write.insert('statement', {
-        ...{ id: statementId, run_id: null, joined: 0, customer_id: customerId },
-        ...{ from_day: period.from, until_day: period.until, as_of: input.asOf },
-        ...{ closing, person_id, at: context.now },
-      });
-    }
+    const statementId = await statementRow(context, input);
     const id = newId();
     await context.write.insert('statement_sent', {
-      ...{ id, statement_id: statementId, how: input.how, person_id, at: context.now },
+      ...{ id, statement_id: statementId, how: input.how, person_id: signedIn(context).id, at: context.now },
     });
     return { id };
+  },
+  'statement.noted': async (input, context) => {
+    const ids =
+      'runId' in input
+        ? await statementsInFile(context, input.runId, input.name)
+        : [await statementRow(context, input)];
+    const before = await eachOf(ids, (some) =>
+      context.tx
+        .selectFrom('statement_noted')
+        .select('statement_id')
+        .where('statement_id', 'in', some)
+        .where('what', '=', input.what)
+        .execute(),
+    );
+    const noted = new Set(before.map((row) => row.statement_id));
+    const fresh = ids.filter((id) => !noted.has(id));
+    for (const statement_id of fresh)
+      await context.write.insert('statement_noted', {
+        ...{ id: newId(), statement_id, what: input.what, person_id: signedIn(context).id, at: context.now },
+      });
+    return { noted: fresh.length };
   },
 };

@@ -78,6 +78,19 @@ export interface ReminderTryRow {
   at: number;
 }
 
+/** What a customer said when they were asked whether something may be done; the last row of each holds. */
+export interface ConsentRow {
+  id: string;
+  customer_id: string;
+  what: 'reminders' | 'photos' | 'history';
+  answer: 'yes' | 'no' | 'unasked';
+  way: 'person' | 'signed' | 'phone' | 'message' | 'mail' | 'letter' | 'unsaid';
+  /** The day on which they said it. */
+  on_day: string;
+  person_id: string;
+  /** When it was written down. */
+  at: number;
+}
 /** Somebody asked what is kept about them. */
 export interface PrivacyRequestRow {
   id: string;

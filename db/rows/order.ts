@@ -27,6 +27,8 @@ export interface WorkOrderRow {
   old_parts_answer: string;
   counter_sale: Bit | null;
   storage_agreed_at: number | null;
+  /** The order whose car's storage this one charges; null for an order of its own. */
+  storage_of: string | null;
 }
 export interface BookingRow {
   id: string;
@@ -59,7 +61,9 @@ export interface JobRow {
   moved_to: string | null;
   first_job_id: string | null;
   comeback_cause: 'part' | 'work' | 'other' | 'misdiagnosis' | null;
+  /** A fee for storage: until which day it was worked out, and the last day that it charges. */
   storage_until: string | null;
+  storage_last: string | null;
 }
 export interface LineRow {
   id: string;

@@ -124,6 +124,19 @@ export interface StatementSentRow {
   person_id: string;
   at: number;
 }
+/** What was done with a statement before it was sent: made as a PDF, or its mail opened. */
+export interface StatementNotedRow {
+  id: string;
+  statement_id: string;
+  what: 'made' | 'mail';
+  person_id: string;
+  at: number;
+}
+/** A paper that waits to be sent. Kept by triggers (schema 13), outside the trail. */
+export interface ToSendRow {
+  paper_id: string;
+  issued_at: number;
+}
 /** Kept by triggers (schema 5), outside the trail. */
 export interface OrderBalanceRow {
   work_order_id: string;

@@ -10,6 +10,7 @@ import { storage } from './9-storage.ts';
 import { privacy } from './10-privacy.ts';
 import { today } from './11-today.ts';
 import { packs } from './12-packs.ts';
+import { BOOKS_APPEND_ONLY, books } from './13-books.ts';
 
 /** In order; each runs in one transaction with its own record. */
 export const migrations = [
@@ -25,6 +26,7 @@ export const migrations = [
   privacy,
   today,
   packs,
+  books,
 ] as const;
 
 /** Tables whose rows never change and never go. */
@@ -34,4 +36,5 @@ export const APPEND_ONLY = [
   ...DESK_APPEND_ONLY,
   ...CREDIT_APPEND_ONLY,
   ...STATEMENT_APPEND_ONLY,
+  ...BOOKS_APPEND_ONLY,
 ] as const;

@@ -11,7 +11,7 @@ export function StorageDue({ order }: { readonly order: Order }) {
   return (
     <section aria-label={t('contact.storage')}>
       <h3>{t('contact.storage')}</h3>
-      <StorageCharge orderId={order.id} storage={storage} invoiced={false} />
+      <StorageCharge orderId={order.id} storage={storage} />
       <p className="small ink-2">{t('contact.storageRule')}</p>
     </section>
   );

@@ -55,3 +55,33 @@ test('a job that shares the taking apart with one on the sheet takes so many hou
   expect((await garage.did('Desk', 'order.get', { id: orderId })).jobs[0]?.lines[0]).toMatchObject({ charged: 1100 });
   await garage.end();
 });
+
+test('a fixed price of the book comes onto the sheet with the job, by the version in use, and stays when the book changes', async () => {
+  const garage = await practiceShop({ supplies: { mode: 'itemise' }, taxes: [] });
+  const content = bookJob([{ do: 'Drain' }], { bookHours: 1000, fixedPrice: 69_000 });
+  const { id: bookJobId } = await garage.did('Desk', 'jobBook.save', { id: null, basedOn: 0, content });
+  const { id: orderId } = await garage.did('Desk', 'order.book', {
+    ...{ customer: { add: { name: 'Ilse Vandermeer' } }, car: { add: { words: 'Corvane R', unit: 'km' } } },
+    ...{ complaint: 'Whines.', here: true },
+  });
+  const first = await garage.did('Desk', 'job.fromBook', { orderId, bookJobId });
+  // Dearer from the next version on; a draft of it changes nothing yet.
+  const dearer = { ...content, fixedPrice: 71_000 };
+  await garage.did('Desk', 'jobBook.save', { id: bookJobId, basedOn: 1, content: dearer, draft: true });
+  const second = await garage.did('Desk', 'job.fromBook', { orderId, bookJobId });
+  await garage.did('Desk', 'jobBook.save', { id: bookJobId, basedOn: 2, content: dearer });
+  await garage.did('Desk', 'job.fromBook', { orderId, bookJobId });
+  const order = await garage.did('Desk', 'order.get', { id: orderId });
+  expect(order.jobs.map(({ fixedPrice, amount }) => [fixedPrice, amount])).toEqual([
+    [69_000, 69_000],
+    [69_000, 69_000],
+    [71_000, 71_000],
+  ]);
+  expect(order.sums?.gross).toBe(69_000 + 69_000 + 71_000);
+  const { rows } = await garage.did('Desk', 'jobBook.versions', { id: bookJobId });
+  expect(rows.map(({ changed }) => changed?.price ?? null)).toEqual([false, true, null]);
+  // A mechanic works by the book without its prices.
+  expect((await garage.did('Runa', 'jobBook.get', { id: bookJobId })).content.fixedPrice).toBeNull();
+  expect([first.letter, second.letter]).toEqual(['A', 'B']);
+  await garage.end();
+});

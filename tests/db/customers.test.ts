@@ -203,7 +203,8 @@ describe('keys and storage', () => {
     expect(await get()).toEqual({
       ...{ told: true, perDay: 1500, freeWorkingDays: 3, notice: '2026-03-10', until: '2026-03-18' },
       ...{ firstCharged: '2026-03-14', days: 5, net: 7500, tax: 1500, gross: 9000 },
-      ...{ agreedAt: at('2026-03-09T08:00'), chargedUntil: null },
+      ...{ agreedAt: at('2026-03-09T08:00'), chargedUntil: null, standsOn: null },
+      ...{ invoicedUntil: null, ownOrder: false, visit: null },
     });
     expect(await garage.did('Desk', 'storage.get', { orderId: id, on: '2026-03-13' })).toMatchObject({ days: 0 });
   });

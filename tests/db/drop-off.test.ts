@@ -78,3 +78,21 @@ test('left at night: nobody signed; a mechanic may not print it; German papers s
   expect(await garage.refused('Runa', 'dropOff.pdf', { orderId: id })).toMatchObject({ code: 'not-allowed' });
   expect(await garage.refused('Desk', 'dropOff.pdf', { orderId: 'none' })).toMatchObject({ code: 'not-found' });
 });
+
+test('a deposit that was paid back in part is told as what is left of it, and none where all went back', async () => {
+  garage = await practiceShop();
+  const { id } = await garage.did('Desk', 'order.book', { ...intake, deposit: { amount: 15_000, way: 'card' } });
+  const back = (amount: number) =>
+    garage.did('Desk', 'payment.take', { orderId: id, kind: 'refund', way: 'card', amount });
+  await back(5000);
+  expect((await slip(id)).text).toContain('100.00 USD');
+  await back(10_000);
+  const { text } = await slip(id);
+  expect(text).not.toMatch(/Deposit|0\.00 USD/);
+});
+
+test('dates on the slip are written as the shop writes them', async () => {
+  garage = await practiceShop({ dateForm: 'year-month' });
+  const { id } = await garage.did('Desk', 'order.book', intake);
+  expect((await slip(id)).text).toContain('2026-03-10, 08:00');
+});

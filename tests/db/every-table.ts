@@ -136,7 +136,12 @@ async function atTheDesk(garage: PracticeShop, orderId: string): Promise<void> {
   const reminder = await garage.did('Desk', 'reminder.add', { carId: car.id, words: 'Tie rod', dueOn: '2026-09-10' });
   await garage.did('Desk', 'reminder.try', { ...reminder, outcome: 'nobody' });
   const days = { from: '2026-03-01', until: '2026-03-10', asOf: garage.now };
+  await garage.did('Desk', 'statement.noted', { customerId: customer.id, ...days, what: 'made' });
   await garage.did('Desk', 'statement.sent', { customerId: customer.id, ...days, how: 'by post' });
+  const asked = await garage.did('Desk', 'customer.get', { id: customer.id });
+  await garage.did('Desk', 'customer.consent', {
+    ...{ id: customer.id, revision: asked.revision, what: 'photos', answer: 'yes', way: 'signed' },
+  });
   const again = await garage.did('Desk', 'customer.add', { name: 'P. Halloran' });
   const { revision } = await garage.did('Desk', 'customer.get', { id: customer.id });
   await garage.did('Desk', 'customer.join', {

@@ -82,6 +82,7 @@ async function planOf(filter: OrderFilter): Promise<string[]> {
       ...{ tx, write: new Writer(tx), now: 0, today: '2026-03-10', practice: true, folder: garage.folder },
       ...{ warnings: [], settings: shopSettings.parse(SETTINGS), who: null, seesPrices: true, seesCost: true },
       runs: new StatementRuns(
+        () => 0,
         () => undefined,
         () => undefined,
       ),

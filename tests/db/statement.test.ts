@@ -144,6 +144,32 @@ describe('the statement of a customer', () => {
     expect(await garage.did('Odile', 'care.verify', {})).toMatchObject({ sound: true });
   });
 
+  test('made as a PDF, opened as a mail and sent: each stands in the log of whoever it is for, the first two once', async () => {
+    const { customerId } = await worked();
+    const days = { from: '2026-06-01', until: '2026-06-30', asOf: garage.now };
+    const made = { customerId, ...days, what: 'made' as const };
+    expect(await garage.did('Desk', 'statement.noted', made)).toEqual({ noted: 1 });
+    expect(await garage.did('Desk', 'statement.noted', made)).toEqual({ noted: 0 });
+    garage.now += 60_000;
+    await garage.did('Desk', 'statement.noted', { ...made, what: 'mail' });
+    garage.now += 60_000;
+    await garage.did('Desk', 'statement.sent', { customerId, ...days, how: 'by e-mail' });
+    const log = await garage.did('Desk', 'message.list', { customerId });
+    expect(log.rows.filter(({ kind }) => kind === 'statement')).toMatchObject([
+      { about: 'sent', way: 'by e-mail', words: '2026-06-30', direction: 'out', by: 'Desk' },
+      { about: 'mail', way: '', words: '2026-06-30' },
+      { about: 'made', way: '', words: '2026-06-30' },
+    ]);
+    // It is one statement, whatever was done with it.
+    expect((await get(customerId)).sent).toHaveLength(1);
+    expect((await garage.did('Desk', 'privacy.copy', { customerId })).text).toContain('by e-mail');
+    expect(await garage.refused('Runa', 'statement.noted', made)).toMatchObject({ code: 'not-allowed' });
+    expect(await garage.refused('Desk', 'statement.noted', { id: 'none', what: 'made' })).toMatchObject({
+      code: 'not-found',
+    });
+    expect(await garage.did('Odile', 'care.verify', {})).toMatchObject({ sound: true });
+  });
+
   test('what does not fit is said', async () => {
     const { customerId } = await worked();
     const problem = async (input: object) => {
@@ -241,6 +267,36 @@ describe('a statement for everybody who owes', () => {
     rmSync(join(garage.folder, 'papers', 'statements'));
     await garage.did('Desk', 'statement.goOn', { runId });
     expect(await settled(runId)).toMatchObject({ made: 3, failed: null });
+  });
+
+  test('those of the last run stand on the list of Today until each is sent', async () => {
+    const waiting = async (as = 'Desk') => (await garage.did(as, 'today.get', {})).waiting.statements;
+    expect(await waiting()).toBeNull();
+    await three();
+    const first = await garage.did('Desk', 'statement.start', {});
+    await settled(first.runId);
+    garage.now = at('2026-05-21T09:00');
+    // A newer run takes the place of the older one.
+    const { runId } = await garage.did('Desk', 'statement.start', { joined: true });
+    const { files, rows } = await settled(runId);
+    expect(await waiting()).toEqual({ n: 3, until: '2026-05-21' });
+    expect(await waiting('Runa')).toBeNull();
+    // Opening the file to print it is no sending.
+    const opened = { runId, name: files[0] ?? '', what: 'made' as const };
+    expect(await garage.did('Desk', 'statement.noted', opened)).toEqual({ noted: 3 });
+    expect((await waiting())?.n).toBe(3);
+    await garage.did('Desk', 'statement.sent', { id: rows[0]?.id ?? '', how: 'by post' });
+    expect((await waiting())?.n).toBe(2);
+    // A statement that was sent to them apart from the run says at least as much.
+    garage.now = at('2026-05-22T09:00');
+    const apart = { from: '2026-05-01', until: '2026-05-22', asOf: garage.now, how: 'by hand' };
+    await garage.did('Desk', 'statement.sent', { customerId: rows[1]?.customerId ?? '', ...apart });
+    expect((await waiting())?.n).toBe(1);
+    await garage.did('Desk', 'statement.sent', { id: rows[2]?.id ?? '', how: 'by post' });
+    expect(await waiting()).toBeNull();
+    expect(await garage.refused('Desk', 'statement.noted', { ...opened, name: '../x.pdf' })).toMatchObject({
+      code: 'not-found',
+    });
   });
 
   test('nobody owes: there is no run; one of a run is marked as sent', async () => {

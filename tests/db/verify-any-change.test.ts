@@ -46,7 +46,13 @@ afterAll(async () => {
 });
 
 const keyColumn = (table: keyof Tables) =>
-  table === 'trail' ? 'n' : table === 'order_balance' ? 'work_order_id' : keyOf(table);
+  table === 'trail'
+    ? 'n'
+    : table === 'order_balance'
+      ? 'work_order_id'
+      : table === 'to_send'
+        ? 'paper_id'
+        : keyOf(table);
 const standing = (table: keyof Tables, column: string, rowid: number) =>
   database.raw.prepare(`SELECT ${column} FROM ${table} WHERE rowid = ?`).pluck().get(rowid) as Value;
 const rowids = (table: keyof Tables) =>

@@ -21,6 +21,15 @@ describe('the statement on paper', () => {
     expect(text).not.toContain('Practice');
   });
 
+  test('dates in figures where the shop writes them so', async () => {
+    const text = (await read(statementPdf({ ...WORKED, dateForm: 'month-day' }, FONTS))).join('\n');
+    for (const part of ['06/01/2026 to 06/30/2026', 'by 07/01/2026, 09:12', 'Owed before 06/01/2026', '06/19/2026'])
+      expect(text).toContain(part);
+    expect(text).not.toMatch(/\d Ju[nl]/);
+    const pages = await read(statementPdf({ ...LONG, dateForm: 'year-month' }, FONTS));
+    expect(pages[1]).toMatch(/Statement \d{4}-\d\d-\d\d to \d{4}-\d\d-\d\d/);
+  });
+
   test('money that stands alone is named apart, and no bucket holds it', async () => {
     const text = (await read(statementPdf(FULL, FONTS))).join('\n');
     expect(text).toMatch(/Stands alone[\s\S]*paid for PLT 9, order 1190[\s\S]*−40\.00/);

@@ -168,6 +168,7 @@ test('what a job comes to: hours at the rate, a price of its own, a price from s
   const content = {
     ...{ title: 'x', car: '', people: 1, sourceOfFigures: '', steps: [], cautions: [] },
     bookHours: 2500,
+    fixedPrice: null,
     finalCheckId: null,
     after: [],
     goesWith: [],
@@ -185,4 +186,9 @@ test('what a job comes to: hours at the rate, a price of its own, a price from s
   expect(total.net).toBe(27_920);
   // 20 % on everything in these settings.
   expect(total.gross).toBe(33_504);
+  // At a fixed price that is what it comes to, at whatever rate an hour.
+  for (const rate of [9600, 12_000])
+    expect(reckonJob({ ...content, fixedPrice: 69_000 }, rate, stock, settings)).toMatchObject({
+      ...{ net: 69_000, gross: 82_800 },
+    });
 });

@@ -41,8 +41,8 @@ export const dropOffName = ({ language, orderNumber }: Pick<DropOffSlip, 'langua
 
 function lay(document: DropOffSlip, shaper: Shaper): PaperLayout {
   const [width, height] = PAGE[document.size];
-  const { language } = document;
-  const setting = { document, words: paperWords(language), slip: dropOffWords(language), shaper };
+  const { language, dateForm } = document;
+  const setting = { document, words: paperWords(language, dateForm), slip: dropOffWords(language), shaper };
   const whole: Setting = { ...setting, width: width - 2 * MARGIN };
   const blocks = [
     ...(document.practice ? [practiceMark(whole)] : []),

@@ -8,13 +8,15 @@ import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { amountText } from '../../words/figures.ts';
 import { t, tMaybe } from '../../words/t.ts';
-import { nearText, timeText } from '../../words/times.ts';
+import { civilText, nearText, timeText } from '../../words/times.ts';
 import { WriteDown } from './WriteDown.tsx';
 import './contact.css';
 
 type Row = OutputOf<'message.list'>['rows'][number];
 
 const FEW = 4;
+/** Kinds whose words are in their name already. */
+const NAMED: readonly Row['kind'][] = ['paper', 'statement'];
 
 interface Props {
   readonly customerId: string;
@@ -39,7 +41,7 @@ export function ContactLog({ customerId, orderId }: Props) {
           <li key={row.kind + row.id}>
             <span className="ink-2">{nearOf(row.at, writing, now)}</span>
             <span>
-              <b className="semi">{whatOf(row, writing)}</b> {row.kind === 'paper' ? null : row.words}{' '}
+              <b className="semi">{whatOf(row, writing)}</b> {NAMED.includes(row.kind) ? null : row.words}{' '}
               <span className="small ink-2">
                 {row.by}
                 {row.orderId === null || orderId !== undefined ? null : (
@@ -78,11 +80,22 @@ function nearOf(at: number, writing: Writing, now: number): string {
   return near.includes(time) ? near : `${near}, ${time}`;
 }
 
+/** What was done with a statement, by its key. */
+const STATEMENT_WORDS: Readonly<Record<string, 'contact.statementMade' | 'contact.statementMail'>> = {
+  made: 'contact.statementMade',
+  mail: 'contact.statementMail',
+};
+
 function whatOf(row: Row, writing: Writing): string {
   if (row.kind === 'paper')
     return t('contact.paper', {
       paper: tMaybe(`frame.paper-${row.about}`) ?? row.about,
       number: row.words,
+      how: row.way,
+    });
+  if (row.kind === 'statement')
+    return t(STATEMENT_WORDS[row.about] ?? 'contact.statementSent', {
+      day: civilText(row.words, writing),
       how: row.way,
     });
   if (row.kind === 'reminder') return `${tMaybe(`reminders.did-${row.about}`) ?? row.about}:`;

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
@@ -16,7 +17,7 @@ export function Storage({ order }: { readonly order: Order }) {
   const writing = useWriting();
   const { data } = useAsk('storage.get', { orderId: order.id });
   if (data === undefined) return null;
-  const { told, perDay, freeWorkingDays, notice, firstCharged, until, days, gross, chargedUntil } = data;
+  const { told, perDay, freeWorkingDays, notice, firstCharged, until, days, gross, invoicedUntil, visit } = data;
   if (!told && order.handedOverAt !== null) return null;
   const day = (on: string | null) => (on === null ? '' : civilText(on, writing));
   return (
@@ -26,7 +27,13 @@ export function Storage({ order }: { readonly order: Order }) {
         <div className="contact-storage">
           <p>{t('contact.storageTold', { perDay: amountText(perDay, writing), n: freeWorkingDays })}</p>
           {notice === null ? <p>{t('contact.storageNoNotice')}</p> : null}
-          {notice !== null && days === 0 ? (
+          {visit === null ? null : (
+            <p>
+              {t('contact.storageOf')}{' '}
+              <a href={hrefOf('orders', visit.id)}>{t('customers.order', { number: visit.number })}</a>
+            </p>
+          )}
+          {notice !== null && days === 0 && invoicedUntil === null ? (
             <p>
               {firstCharged === null
                 ? t('contact.storageNone', { notice: day(notice) })
@@ -43,8 +50,7 @@ export function Storage({ order }: { readonly order: Order }) {
               })}
             </p>
           ) : null}
-          <StorageCharge orderId={order.id} storage={data} invoiced={order.papers.some(isInvoice)} />
-          {chargedUntil === null ? null : <p>{t('contact.storageStands', { until: day(chargedUntil) })}</p>}
+          <StorageCharge orderId={order.id} storage={data} />
         </div>
       ) : (
         <Told order={order} />
@@ -53,8 +59,6 @@ export function Storage({ order }: { readonly order: Order }) {
     </section>
   );
 }
-
-const isInvoice = (paper: Order['papers'][number]) => paper.kind === 'invoice';
 
 const FREE_MOST = 60;
 

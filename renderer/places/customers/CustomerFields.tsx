@@ -134,40 +134,6 @@ function CreditLimit({ customer }: Props) {
   );
 }
 
-const CONSENTS = ['reminders', 'photos', 'history'] as const;
-const UNASKED = { reminders: null, photos: null, history: null };
-
-/** What they agreed to; not asked is neither yes nor no. */
-export function Consents({ customer }: Props) {
-  const change = useDo('customer.change');
-  const { id, revision } = customer;
-  const consents = customer.fields.consents ?? UNASKED;
-  return (
-    <>
-      {CONSENTS.map((consent) => (
-        <Choice
-          key={consent}
-          label={t(`customers.consent-${consent}`)}
-          value={consents[consent] === null ? 'unasked' : consents[consent] ? 'yes' : 'no'}
-          options={[
-            { value: 'unasked', words: t('intake.notAsked') },
-            { value: 'yes', words: t('intake.yes') },
-            { value: 'no', words: t('intake.no') },
-          ]}
-          onChange={(said) =>
-            void change.run({
-              id,
-              revision,
-              change: { consents: { ...consents, [consent]: said === 'unasked' ? null : said === 'yes' } },
-            })
-          }
-        />
-      ))}
-      <NotSaved error={change.error} />
-    </>
-  );
-}
-
 /** What is good to know of them, in one cell. */
 export function Note({ customer }: Props) {
   return (

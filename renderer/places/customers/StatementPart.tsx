@@ -4,12 +4,13 @@ import { savePdf } from '../../bench/save-pdf.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { MoneyText } from '../../parts/MoneyText.tsx';
-import { Notice } from '../../parts/Notice.tsx';
+import { Notice, NotSaved } from '../../parts/Notice.tsx';
 import { ask } from '../../state/call.ts';
 import { useNow } from '../../state/now.ts';
 import { useWriting } from '../../state/shop.ts';
 import type { CallError } from '../../state/transport.ts';
 import { useAskAsTyped } from '../../state/use-ask.ts';
+import { useDo } from '../../state/use-do.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { amountText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
@@ -51,6 +52,7 @@ function Days({ customer }: Props) {
   const { data, error } = useAskAsTyped('statement.get', {
     ...{ customerId: customer.id, from: typed(from), until: typed(until) },
   });
+  const noted = useDo('statement.noted');
   const make = async () => {
     if (data === undefined) return;
     const wanted = { from: data.from, until: data.until, asOf: data.asOf };
@@ -58,6 +60,7 @@ function Days({ customer }: Props) {
     setWrong(answer.ok ? null : answer.error);
     if (!answer.ok) return;
     setMade(wanted);
+    void noted.run({ customerId: customer.id, ...wanted, what: 'made' });
     savePdf(answer.output.name, answer.output.base64);
   };
   const askedWrong = error?.code === 'bad-input' ? errorSentence(error, writing) : null;
@@ -79,6 +82,7 @@ function Days({ customer }: Props) {
       </div>
       {error === null || askedWrong !== null ? null : <Notice>{errorSentence(error, writing)}</Notice>}
       {wrong === null ? null : <Notice>{errorSentence(wrong, writing)}</Notice>}
+      <NotSaved error={noted.error} onAgain={() => void noted.again()} />
       {good === undefined ? null : (
         <>
           <Said seen={good} />

@@ -8,6 +8,7 @@ import { amountText, quantityText, readAmount } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { unreadWords } from '../../words/unread.ts';
 import { type BookLine, type Content, newLine } from './draft.ts';
+import { Sums } from './Sums.tsx';
 import { eachOf, reckonJob, type StockParts } from './totals.ts';
 import { JobCell, useJob } from './writing-job.tsx';
 
@@ -22,7 +23,8 @@ export function Lines() {
   const usual = shop?.rates.find((rate) => rate.usual) ?? shop?.rates[0];
   if (settings === undefined || settings === null) return null;
   const sees = shop !== undefined && shop.rates.length > 0;
-  const reckoned = reckonJob(content, usual?.price ?? 0, parts, settings);
+  // Under a fixed price, too, a line says what it is worth.
+  const reckoned = reckonJob({ ...content, fixedPrice: null }, usual?.price ?? 0, parts, settings);
   const text = (sum: number) => (sees ? amountText(sum, writing) : '');
   const placed = content.lines.map((line, at) => ({ line, at, key: `${at} of ${content.lines.length}` }));
   const kinds = LINE_KINDS.filter((kind) => kind === 'labour' || content.lines.some((line) => line.kind === kind));
@@ -56,31 +58,7 @@ export function Lines() {
         </div>
       ))}
       {change === null ? null : <NewLine />}
-      {sees ? (
-        <dl className="book-sums">
-          <div className="sum">
-            <dt>{t('jobBook.theJob')}</dt>
-            <dd>{text(reckoned.net)}</dd>
-          </div>
-          <div>
-            <dt>{t('jobBook.withTax')}</dt>
-            <dd>{text(reckoned.gross)}</dd>
-          </div>
-          {(shop?.rates ?? [])
-            .filter((rate) => rate.id !== usual?.id)
-            .map((rate) => {
-              const other = reckonJob(content, rate.price, parts, settings);
-              return (
-                <div key={rate.id}>
-                  <dt>{t('jobBook.atRate', { name: rate.name, price: text(rate.price) })}</dt>
-                  <dd>
-                    {text(other.net)}, {t('jobBook.withTax')} {text(other.gross)}
-                  </dd>
-                </div>
-              );
-            })}
-        </dl>
-      ) : null}
+      {sees ? <Sums {...{ parts, settings }} rates={shop?.rates ?? []} /> : null}
     </section>
   );
 }

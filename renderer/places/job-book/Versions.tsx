@@ -48,6 +48,7 @@ function changedWords(changed: Row['changed'], hours: (thousandths: number) => s
     changed.hours === null
       ? ''
       : t('jobBook.hoursChanged', { from: hours(changed.hours.from), to: hours(changed.hours.to) }),
+    changed.price ? t('jobBook.priceChanged') : '',
     changed.lines ? t('jobBook.linesChanged') : '',
     changed.cautions ? t('jobBook.cautionsChanged') : '',
     changed.rest ? t('jobBook.restChanged') : '',

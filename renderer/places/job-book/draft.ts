@@ -34,6 +34,7 @@ export const EMPTY_JOB: Content = {
   car: '',
   people: 1,
   bookHours: 0,
+  fixedPrice: null,
   sourceOfFigures: '',
   lines: [],
   steps: [],

@@ -31,7 +31,8 @@ export function reckonJob(content: Content, rate: number, parts: StockParts, set
       given: false,
     }),
   );
-  const job = { id: 'job', given: false, lines: [labour, ...lines] };
+  const fixedPrice = content.fixedPrice === null ? undefined : money(content.fixedPrice);
+  const job = { id: 'job', given: false, fixedPrice, lines: [labour, ...lines] };
   const totals = reckonSheet({ jobs: [job], discounts: [], exempt: false }, rulesOf(settings));
   const byLine = new Map(totals.lines.map((line) => [line.lineId, line.amount]));
   return {

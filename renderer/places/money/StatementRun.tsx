@@ -111,8 +111,8 @@ function HowFar({ run, day }: { readonly run: Run; readonly day: string }) {
 }
 
 /** By what this stretch of the work took so far, in seconds; null: it cannot be told yet. */
-function secondsLeft({ since, made, madeBefore, of }: Run): number | null {
+function secondsLeft({ spent, made, madeBefore, of }: Run): number | null {
   const done = made - madeBefore;
-  if (since === null || done <= 0) return null;
-  return Math.max(1, Math.ceil(((Date.now() - since) / done) * (of - made) * 0.001));
+  if (spent === null || done <= 0) return null;
+  return Math.max(1, Math.ceil((spent / done) * (of - made) * 0.001));
 }

@@ -25,6 +25,7 @@ export function StatementSent({ which, until, customer, email, onDone }: Props) 
   const writing = useWriting();
   const shop = useShop()?.settings?.name ?? '';
   const sent = useDo('statement.sent');
+  const noted = useDo('statement.noted');
   const [how, setHow] = useState(email === '' ? t('statement.byPost') : t('statement.byEmail', { to: email }));
   const [missing, setMissing] = useState<string | null>(null);
   const record = async () => {
@@ -50,11 +51,16 @@ export function StatementSent({ which, until, customer, email, onDone }: Props) 
         </Button>
       </form>
       {email === '' ? null : (
-        <a className="link small" href={`mailto:${email}?subject=${encodeURIComponent(subject)}`}>
+        <a
+          className="link small"
+          href={`mailto:${email}?subject=${encodeURIComponent(subject)}`}
+          onClick={() => void noted.run({ ...which, what: 'mail' })}
+        >
           {t('statement.mail')}
         </a>
       )}
       <NotSaved error={sent.error} onAgain={() => void sent.again()} />
+      <NotSaved error={noted.error} onAgain={() => void noted.again()} />
     </div>
   );
 }

@@ -10,13 +10,13 @@ import { Pick } from '../book-in/Talk.tsx';
 import { readPercent } from '../set-up/percent.ts';
 import { problemAt } from '../stock/problem-at.ts';
 import { PersonPart } from './PersonPart.tsx';
-import { ROLES, readRole, roleOptions } from './roles.ts';
+import { ROLES, readRole, roleOptions, seenBy } from './roles.ts';
 import { Setting, useShopPage } from './setting.tsx';
 import { WhoSees } from './WhoSees.tsx';
 
 /** Who works here, what they do, what an hour of theirs costs, and their codes. */
 export function People() {
-  const { shop, mayChange } = useShopPage();
+  const { shop, settings, mayChange } = useShopPage();
   const writing = useWriting();
   return (
     <>
@@ -26,7 +26,10 @@ export function People() {
           {ROLES.map((role) => (
             <div key={role}>
               <dt>{t(`start.${role}`)}</dt>
-              <dd>{t(`shop.may-${role}`)}</dd>
+              <dd>
+                {t(`shop.may-${role}`)}
+                {role === 'owner' ? null : ` ${t(`shop.sees-${seenBy(role, settings)}`)}`}
+              </dd>
             </div>
           ))}
         </dl>

@@ -42,6 +42,20 @@ export function AlsoWaits({ today, now }: { readonly today: Today; readonly now:
             about: '',
           },
         ]),
+    ...(waiting.statements === null
+      ? []
+      : [
+          {
+            key: 'statements',
+            since: '',
+            href: hrefOf('money', 'statements'),
+            words: t('today.statements', {
+              n: waiting.statements.n,
+              day: civilText(waiting.statements.until, writing),
+            }),
+            about: '',
+          },
+        ]),
     ...waiting.privacy.map((request) => ({
       key: request.id,
       since: '',

@@ -25,6 +25,7 @@ export const today = {
   also: 'Also',
   alsoWords: 'waits for somebody to look after it',
   clockLeft: '{person}’s clock was left running, {time} so far',
+  statements: { one: 'One statement until {day} to send', other: '{n} statements until {day} to send' },
   toSend: { one: 'One paper to send', other: '{n} papers to send' },
   labOverdue: 'No result yet from {lab}: {sample}',
   coreOverdue: 'The old unit did not come back: {part}, {customer}',

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { type ComparedJob, whatChanged } from '../../../core/bench/what-changed.ts';
 
 const job = (steps: readonly string[], more: Partial<ComparedJob> = {}): ComparedJob => ({
-  ...{ bookHours: 1000, lines: [], cautions: [] },
+  ...{ bookHours: 1000, fixedPrice: null, lines: [], cautions: [] },
   steps: steps.map((words, at) => ({ n: at + 1, do: words })),
   ...more,
 });
@@ -14,6 +14,7 @@ const NOTHING = {
   changed: 0,
   moved: false,
   lines: false,
+  price: false,
   cautions: false,
   rest: false,
 };
@@ -33,6 +34,12 @@ test('steps added, taken out, said anew, moved; hours, lines and cautions', () =
     ...NOTHING,
     ...{ hours: { from: 1000, to: 1200 }, lines: true, cautions: true },
   });
+});
+
+test('its fixed price, named apart from what stands round the steps', () => {
+  const [none, some] = [job(['lift']), job(['lift'], { fixedPrice: 69_000 })];
+  expect(whatChanged(none, some)).toEqual({ ...NOTHING, price: true });
+  expect(whatChanged(some, job(['lift'], { fixedPrice: 71_000 }))).toEqual({ ...NOTHING, price: true });
 });
 
 test('what stands round the steps', () => {

@@ -1,5 +1,4 @@
 import { spanText } from '../../statement-words.ts';
-import { paperWords } from '../../words.ts';
 import { type Block, block, type Item, rule, SIZE, setText, words } from '../block.ts';
 import { firstLine } from '../head.ts';
 import { textWidth } from '../text.ts';
@@ -7,7 +6,7 @@ import type { StatementSetting } from './setting.ts';
 
 /** 'Statement' and its days, above who it is for, and what it was made from. */
 export function titleRow({ document, said, shaper, width }: StatementSetting): Block {
-  const span = spanText(document.language, document.from, document.until);
+  const span = spanText(document);
   const large = { y: 8, size: SIZE.title, leading: 1.2 };
   const title = setText(shaper, words(said.title, 'head'), { ...large, x: 0, width });
   const end = textWidth(shaper, said.title, 'head', SIZE.title) + 16;
@@ -51,12 +50,10 @@ export function facts({ document, words: w, said, shaper, width, date }: Stateme
 }
 
 /** The head from page 2 on: one line and a rule. */
-export function shortHead({ document, said, shaper, width }: StatementSetting): Block {
-  const { garage, practice, to, language, from, until } = document;
-  const left = practice ? `${paperWords(language).practice}, ${garage.name}` : garage.name;
-  const right = [`${said.title} ${spanText(language, from, until)}`, to[0] ?? '']
-    .filter((one) => one !== '')
-    .join(' · ');
+export function shortHead({ document, words: w, said, shaper, width }: StatementSetting): Block {
+  const { garage, practice, to } = document;
+  const left = practice ? `${w.practice}, ${garage.name}` : garage.name;
+  const right = [`${said.title} ${spanText(document)}`, to[0] ?? ''].filter((one) => one !== '').join(' · ');
   const wide = Math.min(textWidth(shaper, right, 'body', SIZE.body), width * 0.62);
   return block(30, [
     ...firstLine(shaper, left, 'head', width - wide - 20, SIZE.job, 0),

@@ -21,7 +21,7 @@ export interface StatementSetting {
 }
 
 export function statementSetting(document: StatementDocument, shaper: Shaper): StatementSetting {
-  const paper = paperWords(document.language);
+  const paper = paperWords(document.language, document.dateForm);
   return {
     ...{ document, words: paper, said: statementWords(document.language), shaper },
     width: PAGE[document.size][0] - 2 * MARGIN,
