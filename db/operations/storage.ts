@@ -31,13 +31,16 @@ function feeLine(context: Context, { days, daysInAll, freeWorkingDays, perDay }:
 }
 
 /** Writes the fee onto the sheet, or brings the one that stands there up to the day; the job. */
-async function putOnSheet(context: Context, orderId: string, storage: Storage): Promise<string> {
+async function putOnSheet(context: Context, orderId: string, visit: WorkOrderRow, storage: Storage): Promise<string> {
   const { tx, write } = context;
   const line = feeLine(context, storage);
   const { standing, until: storage_until, firstCharged, days } = storage;
   const charged = { storage_until, storage_last: firstCharged === null ? null : lastCharged({ firstCharged, days }) };
   if (standing === null) {
-    const title = paperWords(settingsOf(context).language).storageTitle;
+    const words = paperWords(settingsOf(context).language);
+    // On an order of its own it says whose storage it is.
+    const title =
+      orderId === visit.id ? words.storageTitle : `${words.storageTitle}, ${words.forOrder(String(visit.number))}`;
     const fields = { title, kind: 'charged' as const, fixedPrice: null, note: '', bearer: '', offered: false };
     const { id } = await addJob(context, orderId, fields, [line]);
     await write.update('job', id, charged);
@@ -65,7 +68,6 @@ async function orderFor(context: Context, visit: WorkOrderRow, { orders }: Stora
   if (open) return open.id;
   const { write, now } = context;
   const id = newId();
-  const title = paperWords(settingsOf(context).language).storageTitle;
   const nothing = { mileage_in: null, mileage_out: null, cancelled_at: null, promise_at: null, own_maximum: null };
   const unsaid = { cancel_why: '', promise_words: '', po_number: '', old_parts_answer: '' };
   await write.insert('work_order', {
@@ -74,7 +76,8 @@ async function orderFor(context: Context, visit: WorkOrderRow, { orders }: Stora
     ...unsaid,
     ...{ id, revision: 1, number: await nextNumber(context, 'order'), opened_at: now, opened_by: signedIn(context).id },
     customer_id: await standingCustomer(context, visit.customer_id),
-    ...{ complaint: `${title}, ${visit.number}`, when_it_happens: '[]', door: JSON.stringify(atTheDoor.parse({})) },
+    // Nobody said anything: the job of the fee tells what it is.
+    ...{ complaint: '', when_it_happens: '[]', door: JSON.stringify(atTheDoor.parse({})) },
     ...{ arrived_at: now, storage_agreed_at: null, storage_of: visit.id },
   });
   return id;
@@ -111,7 +114,7 @@ export const storageHandlers: Handlers = {
     const settings = settingsOf(context);
     const orderId = await orderFor(context, visit, storage);
     const before = reckonOrder(await loadOrder(context, orderId), settings);
-    const jobId = await putOnSheet(context, orderId, storage);
+    const jobId = await putOnSheet(context, orderId, visit, storage);
     const loaded = await loadOrder(context, orderId);
     const after = reckonOrder(loaded, settings);
     const jobs = after.sheet.jobs.filter((job) => job.id === jobId || after.yes.covered.has(job.id));

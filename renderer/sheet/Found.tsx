@@ -46,7 +46,9 @@ export function Found({ order, locked, headLocked }: Props) {
       <div>
         <h2 className="h4">{t('sheet.says')}</h2>
         {headLocked ? (
-          <p className="said">“{order.complaint}”</p>
+          order.complaint === '' ? null : (
+            <p className="said">“{order.complaint}”</p>
+          )
         ) : (
           <SheetText
             said

@@ -51,9 +51,10 @@ describe('a car that is left standing after its invoice', () => {
     expect(charged.orderId).not.toBe(id);
     const own = await order(charged.orderId);
     expect(own).toMatchObject({
-      ...{ number: charged.number, complaint: `Storage of the car, ${number}`, handedOverAt: null, stops: [] },
+      ...{ number: charged.number, complaint: '', handedOverAt: null, stops: [] },
       ...{ customer: { name: 'Ansel Pell' }, car: { plate: 'A 1' }, mileageIn: null },
     });
+    expect(own.jobs[0]?.title).toBe(`Storage of the car, for order ${number}`);
     expect(own.jobs).toMatchObject([
       { covered: true, lines: [{ kind: 'fee', words: '3 days at 15.00', amount: 4500 }] },
     ]);

@@ -40,6 +40,16 @@ test('a request is written down with its last day, and what may go is listed bef
   const { id } = await garage.did('Odile', 'customer.add', { name: 'Per Halloran', phone: '555-0177', note: 'Loud' });
   await enter(page, garage);
   await page.goto(`${garage.door.host.address}/${hrefOf('customers', id)}`);
+  const photos = page.getByRole('group', { name: t('customers.consent-photos') });
+  await photos.getByRole('radio', { checked: true }).focus();
+  await page.keyboard.press('ArrowLeft');
+  await page.keyboard.press('ArrowLeft');
+  const said = page.getByRole('form', { name: t('customers.consentHow', { what: t('customers.consent-photos') }) });
+  await said.getByRole('button', { name: t('contact.keep') }).focus();
+  await page.keyboard.press('Enter');
+  const consents = async () =>
+    (await garage.did('Odile', 'customer.get', { id })).consents.map(({ what, answer, way }) => [what, answer, way]);
+  await expect.poll(consents).toEqual([['photos', 'yes', 'person']]);
   await page.getByRole('button', { name: t('privacy.askOpen') }).focus();
   await page.keyboard.press('Enter');
   await field(page, t('privacy.words')).focus();

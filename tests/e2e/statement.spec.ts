@@ -39,6 +39,11 @@ test('a statement is made and recorded as sent on the customer’s page, by the 
   const made = page.waitForEvent('download');
   await part.getByRole('button', { name: t('statement.print') }).press('Enter');
   expect((await made).suggestedFilename()).toContain('Ilse Vandermeer.pdf');
+  const log = async () =>
+    (await garage.did('Odile', 'message.list', { customerId })).rows
+      .filter((row) => row.kind === 'statement')
+      .map((row) => row.about);
+  await expect.poll(log).toEqual(['made']);
   const how = field(part, t('statement.how'));
   await expect(how).toHaveValue(t('statement.byEmail', { to: 'ilse@vandermeer.example' }));
   await expect(part.getByRole('link', { name: t('statement.mail') })).toHaveAttribute('href', /^mailto:ilse@/);
