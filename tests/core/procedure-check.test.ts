@@ -105,3 +105,9 @@ test('the starting jobs hold and warn of nothing, and every one ends its caution
     expect(content.sourceOfFigures).toContain('invented');
   }
 });
+
+test('a part of which nobody said whether it is new counts as new; a used one does not', () => {
+  const steps = [{ oneTime: [{ part: 'ring bolt', count: 10 }] }];
+  expect(check(steps, { lines: [bolts(10, null)] })).toEqual([]);
+  expect(check(steps, { lines: [bolts(10, 'used')] })).toMatchObject([{ rule: 'one-time-without-new' }]);
+});

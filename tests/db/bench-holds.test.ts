@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
+import { whenDone } from '../../db/operations/step.ts';
 import { BenchJob } from './bench-job.ts';
 
 let bench: BenchJob | null = null;
@@ -8,6 +9,7 @@ afterEach(async () => {
 });
 
 const HOUR = 3_600_000;
+const MINUTE = 60_000;
 const problem = (path: string, problem: string) => ({ code: 'bad-input', fields: [{ path, problem }] });
 
 test('a step that measures is done with a figure for each of its places, and no other step has one', async () => {
@@ -60,10 +62,36 @@ test('a clock that is put right lies over no other time of the same person: one 
   expect(await garage.refused('Odile', 'clock.correct', correct(start + HOUR + 1))).toMatchObject(
     problem('on', 'over-another'),
   );
+  const ahead = correct(garage.now + 1);
+  expect(await garage.refused('Odile', 'clock.correct', ahead)).toMatchObject(problem('off', 'in-the-future'));
   const first = await garage.did('Odile', 'clock.correct', correct(start + HOUR));
+  // Once it was put right, the correction is what is put right next.
+  const again = await garage.refused('Odile', 'clock.correct', correct(start + HOUR / 2));
+  expect(again).toMatchObject(problem('entryId', 'corrected-already'));
   // What it takes the place of does not stand in its own way, nor does somebody else's time.
   await garage.did('Piet', 'clock.on', { jobId });
   const shorter = { ...correct(start + HOUR / 2), entryId: first.id };
   await garage.did('Odile', 'clock.correct', shorter);
   expect((await bench.order()).jobs[0]?.clockedMinutes).toBe(90);
+});
+
+test('what is keyed in more than a minute later is late; a clock a little ahead is now', () => {
+  const now = Date.parse('2026-03-10T09:00Z');
+  expect(whenDone({ now }, null)).toEqual({ at: now, late: false });
+  expect(whenDone({ now }, now - MINUTE)).toEqual({ at: now - MINUTE, late: false });
+  expect(whenDone({ now }, now - MINUTE - 1)).toEqual({ at: now - MINUTE - 1, late: true });
+  expect(whenDone({ now }, now + 5 * MINUTE)).toEqual({ at: now, late: false });
+  expect(() => whenDone({ now }, now + 5 * MINUTE + 1)).toThrow();
+});
+
+test('bolts that failed hold the invoice until the step is ticked, however many were made anew', async () => {
+  const torque = { pattern: 'ring' as const, count: 4, stages: [{ Nm: 40 }] };
+  bench = await BenchJob.begun([{ do: 'Flange bolts', torque }]);
+  await bench.make(1);
+  await bench.tick(1, { state: 'failed', why: 'a thread pulled; insert' });
+  await bench.make(1);
+  const missing = async () => (await bench?.order())?.stops.filter(({ what }) => what === 'torque-missing');
+  expect(await missing()).toMatchObject([{ with: { step: 1, missing: 4 } }]);
+  await bench.tick(1);
+  expect(await missing()).toEqual([]);
 });

@@ -85,6 +85,12 @@ describe('other layouts', () => {
     expect(tighteningOrder({ layout: 'angles', degrees: [0, 40, 100, 170, 220, 300] }).slice(0, 2)).toEqual([1, 4]);
   });
 
+  test('uneven holes: each pair begins with the one furthest from all that are tight', () => {
+    // By hand: 100 is 70 from the nearest of 0 and 170, and 300 lies across from it; then 220 is 50 away and 40 only 40.
+    const degrees = [0, 40, 100, 170, 220, 300];
+    expect(tighteningOrder({ layout: 'angles', degrees })).toEqual([1, 4, 3, 6, 5, 2]);
+  });
+
   test('even holes by their angles make pairs that are opposite', () => {
     const degrees = Array.from({ length: 12 }, (_, k) => k * 30);
     const order = tighteningOrder({ layout: 'angles', degrees });

@@ -13,6 +13,12 @@ test('T34 by its rows: 3850.00 open, 620.00 said yes to, 600.00 new, against 500
   expect(exposureOf(debt, money(500_000))).toEqual({ exposure: 507_000, over: 7000 });
 });
 
+test('of two yeses of one instant neither was there before the other: each stands for itself', () => {
+  const both = [yes('a', 5, 62_000), yes('b', 5, 60_000)];
+  expect(debtOf(money(0), both, 'a')).toMatchObject({ authorised: 0, newJob: 62_000 });
+  expect(debtOf(money(0), both, 'b')).toMatchObject({ authorised: 0, newJob: 60_000 });
+});
+
 test('what was paid ahead is not owed again, and never makes room beyond its own order', () => {
   expect(willOwe(yes('a', 1, 62_000, 2000))).toBe(60_000);
   expect(willOwe(yes('a', 1, 62_000, 70_000))).toBe(0);

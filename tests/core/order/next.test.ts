@@ -93,6 +93,7 @@ const TABLE: readonly Row[] = [
   ['a try before this quote told nobody of it', { ...quoted, triedAt: at(20) }, 'ours', 'send-quote', at(30)],
   ['a quote that was sent', { ...quoted, quoteSent: true }, 'customer', 'say-yes', at(30)],
   ['a quote, and a try to reach them', { ...quoted, triedAt: at(45) }, 'customer', 'say-yes', at(45)],
+  ['a quote that was read out as it was made', { ...quoted, triedAt: at(30) }, 'customer', 'say-yes', at(30)],
   ['more found', { ...agreed, held: 1, quoteStands: false }, 'ours', 'ring-about-extra', at(10)],
   [
     'more found, rung without an answer',

@@ -84,3 +84,32 @@ test('the row that stands for no car has no clock', async () => {
   const read = { id: 'counter', reading: 5, on: '2026-03-10', event: 'read' as const };
   expect(await garage.refused('Desk', 'car.odometer', read)).toMatchObject({ code: 'not-found' });
 });
+
+test('a quote stands until today at the earliest', async () => {
+  const { orderId } = await visit();
+  const over = { orderId, validUntil: '2026-03-09' };
+  expect(await garage.refused('Desk', 'quote.issue', over)).toEqual(problem('validUntil', 'in-the-past'));
+  await garage.did('Desk', 'quote.issue', { orderId, validUntil: '2026-03-10' });
+});
+
+test('a job that is moved to an order of its own leaves the most that the customer wants to spend where it was', async () => {
+  const { orderId, laterId } = await visit();
+  const { revision } = await garage.did('Desk', 'order.get', { id: orderId });
+  await garage.did('Desk', 'order.change', { id: orderId, revision, change: { ownMaximum: 9000 } });
+  const moved = await garage.did('Desk', 'job.moveOut', { id: laterId, revision: 1 });
+  expect((await garage.did('Desk', 'order.get', { id: moved.orderId })).ownMaximum).toBeNull();
+  expect((await garage.did('Desk', 'order.get', { id: orderId })).ownMaximum).toBe(9000);
+});
+
+test('a credit note over nothing of a line is none', async () => {
+  const { orderId, jobId, answer } = await visit();
+  await garage.did('Desk', 'decision.record', answer(jobId, 'yes'));
+  const { paperId } = await garage.did('Odile', 'invoice.issue', { orderId });
+  const { rows } = await garage.did('Desk', 'creditNote.left', { invoicePaperId: paperId });
+  const nothing = { lineId: rows[0]?.lineId ?? '', quantity: 0 };
+  const credit = { invoicePaperId: paperId, reason: 'Nothing', lines: [nothing] };
+  expect(await garage.refused('Desk', 'creditNote.issue', credit)).toMatchObject({
+    code: 'bad-input',
+    fields: [{ path: 'lines.0.quantity', problem: 'more-than-billed' }],
+  });
+});
