@@ -1,10 +1,11 @@
 import { checkProcedure, thingsToMend } from '../../core/bench/procedure-check.ts';
+import { paperWords } from '../../core/paper/words.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { type BookContent, bookContent } from '../order/book-content.ts';
 import { mendedBy } from '../order/findings.ts';
 import { lastTimes } from '../order/last-times.ts';
-import { signedIn } from '../people.ts';
+import { settingsOf, signedIn } from '../people.ts';
 import { badInput, held, notFound, Refusal } from '../refusal.ts';
 import { addJob } from './on-the-sheet.ts';
 
@@ -173,7 +174,7 @@ export const jobBookHandlers: Handlers = {
     const labour = {
       ...blank,
       kind: 'labour' as const,
-      words: 'Labour',
+      words: paperWords(settingsOf(context).language).lineKind.labour,
       partNumber: '',
       partId: null,
       condition: null,

@@ -106,8 +106,35 @@ export function lineWithinMost(path: string, { quantity, book, unitPrice, unitCo
     throw badInput(path, 'too-much', { most: MOST });
 }
 
+/** What a line names is there: a part, people, and for overlap a job of the same order. Throws not-found. */
+export async function namedByLine(
+  { tx }: Context,
+  jobId: string,
+  { overlapJobId, partId, people }: Pick<LineFields, 'overlapJobId' | 'partId' | 'people'>,
+): Promise<void> {
+  if (overlapJobId !== null) {
+    const both = await tx
+      .selectFrom('job')
+      .innerJoin('job as other', 'other.work_order_id', 'job.work_order_id')
+      .select('other.id')
+      .where('job.id', '=', jobId)
+      .where('other.id', '=', overlapJobId)
+      .executeTakeFirst();
+    if (!both) throw notFound('job', overlapJobId);
+  }
+  if (partId !== null) {
+    const part = await tx.selectFrom('part').select('id').where('id', '=', partId).executeTakeFirst();
+    if (!part) throw notFound('part', partId);
+  }
+  for (const { personId } of people) {
+    const person = await tx.selectFrom('person').select('id').where('id', '=', personId).executeTakeFirst();
+    if (!person) throw notFound('person', personId);
+  }
+}
+
 export async function addLine(context: Context, jobId: string, fields: LineFields, path = 'line'): Promise<string> {
   lineWithinMost(path, fields);
+  await namedByLine(context, jobId, fields);
   const last = await context.tx
     .selectFrom('line')
     .select('place')

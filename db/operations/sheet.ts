@@ -22,6 +22,7 @@ import {
   lineFieldsOf,
   lineRow,
   lineWithinMost,
+  namedByLine,
   openSheet,
   untouched,
 } from './on-the-sheet.ts';
@@ -229,6 +230,7 @@ export const sheetHandlers: Handlers = {
     const was = lineFieldsOf(row);
     const fields = { ...was, ...given(change) };
     lineWithinMost('change', fields);
+    await namedByLine(context, row.job_id, { overlapJobId: null, partId: null, people: [], ...given(change) });
     const next = await context.write.edit('line', id, revision, lineColumns(fields), change, lineFieldsOf);
     if (givesAway(was, fields))
       await lineDiscountsFit(context, (await jobRow(context, row.job_id)).work_order_id, [id]);

@@ -142,3 +142,12 @@ test('outside work is a guess on the invoice until its bill is here', async () =
   }
   expect(printed).toEqual([true, false]);
 });
+
+test('the labour of a job from the book is called as the papers of the shop call it', async () => {
+  garage = await practiceShop({ language: 'de' });
+  const orderId = await visit(garage);
+  const [book] = (await garage.did('Desk', 'jobBook.list', {})).rows;
+  await garage.did('Desk', 'job.fromBook', { orderId, bookJobId: book?.id ?? '' });
+  const { jobs } = await garage.did('Desk', 'order.get', { id: orderId });
+  expect(jobs[0]?.lines[0]).toMatchObject({ kind: 'labour', words: 'Arbeit' });
+});

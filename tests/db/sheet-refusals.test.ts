@@ -113,3 +113,19 @@ test('a credit note over nothing of a line is none', async () => {
     fields: [{ path: 'lines.0.quantity', problem: 'more-than-billed' }],
   });
 });
+
+test('a line names a part, people and a job of its own order that are there', async () => {
+  const { jobId, laterId } = await visit();
+  const other = await visit();
+  const labour = { kind: 'labour' as const, words: 'Fit', quantity: 1000, unitPrice: 9600 };
+  const missing = (what: string, id: string) => ({ code: 'not-found', what, id });
+  const add = (line: object) => garage.refused('Desk', 'line.add', { jobId, line: { ...labour, ...line } });
+  expect(await add({ overlapJobId: other.jobId })).toEqual(missing('job', other.jobId));
+  expect(await add({ overlapJobId: 'none' })).toEqual(missing('job', 'none'));
+  expect(await add({ kind: 'part', partId: 'none' })).toEqual(missing('part', 'none'));
+  expect(await add({ people: [{ personId: 'none', hours: 1000 }] })).toEqual(missing('person', 'none'));
+  const { id, revision } = await garage.did('Desk', 'line.add', { jobId, line: { ...labour, overlapJobId: laterId } });
+  const change = { id, revision, change: { overlapJobId: other.jobId } };
+  expect(await garage.refused('Desk', 'line.change', change)).toEqual(missing('job', other.jobId));
+  await garage.did('Desk', 'line.change', { id, revision, change: { words: 'Fit it' } });
+});
