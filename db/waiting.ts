@@ -28,22 +28,25 @@ const clockedSoFar = (context: Context, loaded: Loaded, jobId: string) =>
       countedMinutes(loaded.entries, jobId),
     );
 
-/** Who is on a job: whoever is clocked on to it, else whom its labour was given to, else who is to do the order. */
-function handsOn(loaded: Loaded, jobId: string): string[] {
+/**
+ * Who is on a job: whoever is clocked on to it, else whom its labour was given to, else who is to do the order. Whoever is
+ * away today leaves it to the others, and to anybody where there are none.
+ */
+function handsOn(loaded: Loaded, jobId: string, away: ReadonlySet<string>): string[] {
   const on = loaded.running.filter((clock) => clock.job_id === jobId && clock.kind === 'work');
   if (on.length > 0) return on.map((clock) => clock.person_id);
   const given = loaded.lines
     .filter((line) => line.job_id === jobId && line.kind === 'labour')
     .flatMap((line) => (JSON.parse(line.people) as { personId: string }[]).map(({ personId }) => personId));
-  if (given.length > 0) return [...new Set(given)];
-  return loaded.booking?.person_id ? [loaded.booking.person_id] : [];
+  const meant = given.length > 0 ? given : loaded.booking?.person_id ? [loaded.booking.person_id] : [];
+  return [...new Set(meant)].filter((person) => !away.has(person));
 }
 
 /**
  * When the work of an order that was said yes to will be done at the earliest, against its promise: it is told before it
  * is late. null for a car that is not here, is invoiced or gone, and where no hours are sold or none are left.
  */
-export function expectedOf(context: Context, loaded: Loaded, reckoned: Reckoned) {
+export function expectedOf(context: Context, loaded: Loaded, reckoned: Reckoned, away: ReadonlySet<string>) {
   const { order } = loaded;
   const over =
     order.arrived_at === null ||
@@ -56,7 +59,7 @@ export function expectedOf(context: Context, loaded: Loaded, reckoned: Reckoned)
     .map((job) => {
       const sold = job.lines.filter((line) => line.kind === 'labour').reduce((sum, line) => sum + line.quantity, 0);
       const clocked = clockedSoFar(context, loaded, job.id);
-      return { minutes: manMinutesLeft({ sold, clocked }), people: handsOn(loaded, job.id) };
+      return { minutes: manMinutesLeft({ sold, clocked }), people: handsOn(loaded, job.id, away) };
     })
     .filter(({ minutes }) => minutes > 0);
   const left = jobs.reduce((sum, { minutes }) => sum + minutes, 0);

@@ -82,25 +82,38 @@ export interface Brought {
   readonly whole: boolean;
 }
 
-/** Brings in what was found fresh in a file. */
+/** As a file is brought in: what has come so far, after each piece. */
+export interface BringWatch extends Watch {
+  readonly onSoFar?: (brought: Brought) => void;
+}
+
+/**
+ * Brings in what was found fresh in a file. What was stopped on the way (`before`) goes on behind its last row under the
+ * id it has, so that the whole file is taken back at once.
+ */
 export async function bringIn(
   file: { readonly name: string; readonly hash: string; readonly rows: readonly TableRow[] },
   mapping: Mapping,
   desk: Pick<Desk, 'begin' | 'put'>,
-  watch: Watch = {},
+  watch: BringWatch = {},
+  before: Brought | null = null,
 ): Promise<Brought> {
-  const { id } = await desk.begin({ fileName: file.name, fileHash: file.hash, mapping: inputOf(mapping) });
-  const made = { customers: 0, cars: 0, visits: 0, known: 0, bad: 0 };
-  const bad: BadRow[] = [];
-  let gone = 0;
-  const whole = await through(file.rows, watch, async (rows) => {
+  const { id } = before ?? (await desk.begin({ fileName: file.name, fileHash: file.hash, mapping: inputOf(mapping) }));
+  const skipped = before?.rows ?? 0;
+  const total = file.rows.length;
+  let sofar: Brought = before ?? { id, made: { ...NOTHING_MADE }, bad: [], rows: 0, whole: false };
+  const onProgress = (done: number) => watch.onProgress?.(skipped + done, total);
+  const whole = await through(file.rows.slice(skipped), { ...watch, onProgress }, async (rows) => {
     const put = await desk.put({ id, rows });
-    gone += rows.length;
-    bad.push(...put.bad);
+    const made = { ...sofar.made };
     for (const what of Object.keys(made) as (keyof typeof made)[]) made[what] += put.made[what];
+    sofar = { id, made, bad: [...sofar.bad, ...put.bad], rows: sofar.rows + rows.length, whole: false };
+    watch.onSoFar?.(sofar);
   });
-  return { id, made, bad, rows: gone, whole };
+  return { ...sofar, whole };
 }
+
+const NOTHING_MADE: Brought['made'] = { customers: 0, cars: 0, visits: 0, known: 0, bad: 0 };
 
 /** Takes back all that a file brought in. How many rows went, and how many stay since they were worked with. */
 export async function takeBackAll(

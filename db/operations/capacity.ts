@@ -1,35 +1,16 @@
 import { hoursFree } from '../../core/order/capacity.ts';
 import { type CalendarEntry, calendarFile } from '../../core/paper/calendar-file.ts';
-import { addDays, daysBetween, weekday } from '../../core/time/civil.ts';
+import { addDays, daysBetween } from '../../core/time/civil.ts';
 import { wallToInstant } from '../../core/time/instant.ts';
 import { bookedBetween, internalBetween } from '../booked.ts';
-import type { Context, Handlers, Settings } from '../context.ts';
+import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { settingsOf } from '../people.ts';
+import { hoursOn, openHours } from '../presence.ts';
 import { badInput, notFound } from '../refusal.ts';
-import type { PersonRow } from '../tables.ts';
 
 /** No more days than these are looked at together. */
 const MOST_DAYS = 120;
-/** What a mechanic is there for on a working day, where nobody has said: common practice, no source. Thousandths of an hour. */
-const USUAL_DAY = 8000;
-
-const MINUTE_THOUSANDTHS = 1000 / 60;
-const minutesOf = (wall: string) => Number(wall.slice(0, 2)) * 60 + Number(wall.slice(3));
-
-/** Hours that the garage is open on a day, thousandths. */
-function openHours(settings: Settings, day: string): number {
-  if (!settings.workingWeekdays.includes(weekday(day))) return 0;
-  const minutes = minutesOf(settings.planCloses) - minutesOf(settings.planOpens);
-  return Math.max(0, Math.round(minutes * MINUTE_THOUSANDTHS));
-}
-
-/** Hours that a person is there on a day by their week; guessed where they have none. */
-function hoursOn(settings: Settings, person: Pick<PersonRow, 'week'>, day: string): number {
-  if (person.week !== null) return (JSON.parse(person.week) as number[])[weekday(day) - 1] ?? 0;
-  return Math.min(USUAL_DAY, openHours(settings, day));
-}
-
 /** The days of a span, both ends in it. Throws bad-input for one that ends before it begins or is too long. */
 function daysOf(from: string, to: string): string[] {
   const count = daysBetween(from, to) + 1;

@@ -6,6 +6,7 @@ import * as questions from '../order/in-view.ts';
 import { loadOrders } from '../order/load.ts';
 import { reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
+import { awayToday } from '../presence.ts';
 import { expectedOf, leftRunning, waitingOf } from '../waiting.ts';
 
 /** What went longer ago than this is not for today any more. */
@@ -64,6 +65,7 @@ export const todayHandlers: Handlers = {
     const settings = settingsOf(context);
     const running = await questions.runningClocks(context.tx, {});
     const rows = await unsettledRows(context, running);
+    const away = await awayToday(context);
     for (const loaded of await loadOrders(context, await wholeIds(context))) {
       const reckoned = reckonOrder(loaded, settings);
       const next = nextOf(loaded, reckoned, context);
@@ -79,7 +81,7 @@ export const todayHandlers: Handlers = {
         promiseAt: loaded.order.promise_at,
         promiseWords: loaded.order.promise_words,
         next,
-        expected: expectedOf(context, loaded, reckoned),
+        expected: expectedOf(context, loaded, reckoned, away),
         clocks: loaded.running.map((clock) => ({
           person: loaded.people.get(clock.person_id)?.name ?? '',
           on: clock.on_at,

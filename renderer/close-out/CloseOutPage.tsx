@@ -107,7 +107,7 @@ export function CloseOutPage({ order }: { readonly order: Order }) {
             <Button
               ref={main}
               kind="go"
-              keys="Ctrl Enter"
+              keys="Ctrl+Enter"
               onClick={() => void make()}
               disabled={invoice.busy}
               held={why}

@@ -109,7 +109,7 @@ interface WayButtonProps {
 function WayButton({ way, main, busy, take }: WayButtonProps) {
   if (way.kind === 'yes')
     return (
-      <Button kind={main ? 'go' : 'plain'} onClick={() => take(way)} {...(main ? { keys: 'Alt Y' } : {})}>
+      <Button kind={main ? 'go' : 'plain'} onClick={() => take(way)} {...(main ? { keys: 'Alt+Y' } : {})}>
         {t('decision.record')}
       </Button>
     );

@@ -14,6 +14,7 @@ import { t } from '../words/t.ts';
 import { Enter } from './Enter.tsx';
 import { Fault } from './Fault.tsx';
 import { KeysSheet } from './KeysSheet.tsx';
+import { PLACE_KEYS } from './key-map.ts';
 import { listenToKeys, useKey } from './keys.ts';
 import { Rail } from './Rail.tsx';
 import { goTo, PLACES, type PlaceName, useRoute } from './router.ts';
@@ -77,8 +78,8 @@ function Framed({ practice, warnings, away }: FramedProps) {
   const Place = places[route.place];
   return (
     <div className="app">
-      {PLACES.map((place, i) => (
-        <PlaceKey key={place} place={place} n={i + 1} />
+      {PLACES.map((place) => (
+        <PlaceKey key={place} place={place} />
       ))}
       {!tablet || placesShown ? <Rail place={route.place} onGo={() => showPlaces(false)} /> : null}
       <Top placesShown={placesShown} onPlaces={() => showPlaces(!placesShown)} />
@@ -98,7 +99,7 @@ function Framed({ practice, warnings, away }: FramedProps) {
   );
 }
 
-function PlaceKey({ place, n }: { readonly place: PlaceName; readonly n: number }) {
-  useKey(`Alt+${n}`, () => goTo(place));
+function PlaceKey({ place }: { readonly place: PlaceName }) {
+  useKey(PLACE_KEYS[place], () => goTo(place));
   return null;
 }

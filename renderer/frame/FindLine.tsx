@@ -4,7 +4,7 @@ import { openPaper } from '../state/transport.ts';
 import { useAsk } from '../state/use-ask.ts';
 import { errorSentence } from '../words/error-sentence.ts';
 import { t, tMaybe } from '../words/t.ts';
-import { useKey } from './keys.ts';
+import { comboOf, useKey } from './keys.ts';
 import { goTo } from './router.ts';
 
 type Hit = Omit<OutputOf<'find.line'>['hits'][number], 'open'>;
@@ -76,10 +76,11 @@ export function FindLine() {
     take(hits[0]);
   });
   const onKeyDown = (event: React.KeyboardEvent) => {
-    const step = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
+    const combo = comboOf(event);
+    const step = combo === 'ArrowDown' ? 1 : combo === 'ArrowUp' ? -1 : 0;
     if (step !== 0 && hits.length > 0) setAt((at + step + hits.length) % hits.length);
-    else if (event.key === 'Enter') answered ? take(hits[at]) : setEarly(text.trim());
-    else if (event.key === 'Escape') {
+    else if (combo === 'Enter') answered ? take(hits[at]) : setEarly(text.trim());
+    else if (combo === 'Esc') {
       setEarly(null);
       setShut(true);
       if (shut || text === '') field.current?.blur();

@@ -1,9 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
 import { holdUnread } from '../parts/unread.ts';
 import { useMachine } from '../state/machine.ts';
+import { type Combo, isCombo } from './key-map.ts';
 
-/** 'Alt+J', 'Ctrl+Enter', 'N', '/', 'Space', 'Esc', 'ArrowUp'. Letters in capitals, without Shift. */
-export type Combo = string;
 type Run = (event: KeyboardEvent) => void;
 
 /** The one rendered last stands on top: a form in view answers before its page, the page before the frame. */
@@ -11,13 +10,21 @@ const stack: { readonly order: number; readonly combo: Combo; readonly run: { re
 
 let rendered = 0;
 
-/** The name of what was pressed. Alt reads the key's place, since some keyboards make other signs with it. */
-export function comboOf(event: KeyboardEvent): Combo {
+type Pressed = Pick<KeyboardEvent, 'key' | 'code' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>;
+
+/**
+ * What was pressed, by its name in the map of keys; null where the map does not have it, so that nothing else acts. Alt
+ * reads the key's place, since some keyboards make other signs with it. Shift counts with Enter alone: elsewhere it is
+ * part of the sign.
+ */
+export function comboOf(event: Pressed): Combo | null {
   const held = `${event.ctrlKey || event.metaKey ? 'Ctrl+' : ''}${event.altKey ? 'Alt+' : ''}`;
   const letter = /^(?:Key|Digit)(.)$/.exec(event.code)?.[1];
-  if (event.altKey && letter !== undefined) return held + letter;
   const key = event.key === ' ' ? 'Space' : event.key === 'Escape' ? 'Esc' : event.key;
-  return held + (key.length === 1 ? key.toUpperCase() : key);
+  const sign = event.altKey && letter !== undefined ? letter : key.length === 1 ? key.toUpperCase() : key;
+  const shifted = event.shiftKey && sign === 'Enter' ? 'Shift+' : '';
+  const name = held + shifted + sign;
+  return isCombo(name) ? name : null;
 }
 
 const TYPING =
@@ -38,6 +45,7 @@ export function mayAct(combo: Combo, target: Element | null, letters: boolean): 
 function onKeyDown(event: KeyboardEvent): void {
   if (event.defaultPrevented || event.isComposing) return;
   const combo = comboOf(event);
+  if (combo === null) return;
   const found = stack.findLast((entry) => entry.combo === combo);
   const target = event.target instanceof Element ? event.target : null;
   if (found === undefined || !mayAct(combo, target, useMachine.getState().letters)) return;

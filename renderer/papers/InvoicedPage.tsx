@@ -68,7 +68,7 @@ export function InvoicedPage({ order, invoice, fresh }: Props) {
             <span>{t('papers.made', { when: nearText(invoice.issuedAt, writing, now) })}</span>
           </header>
           <section className="invoice-paper">
-            <Button ref={print} keys="Alt P" onClick={() => openPaper(invoice.id)}>
+            <Button ref={print} keys="Alt+P" onClick={() => openPaper(invoice.id)}>
               {t('papers.open')}
             </Button>
             <Sent order={order} paper={invoice} />
@@ -88,7 +88,7 @@ export function InvoicedPage({ order, invoice, fresh }: Props) {
       foot={
         <PaidFoot order={order}>
           {form === null ? null : (
-            <Button ref={main} kind="go" keys="Ctrl Enter" onClick={go}>
+            <Button ref={main} kind="go" keys="Ctrl+Enter" onClick={go}>
               {words}
             </Button>
           )}

@@ -1,4 +1,5 @@
 import { type ReactNode, type Ref, useId } from 'react';
+import { type Combo, keyName } from '../frame/key-map.ts';
 import { t } from '../words/t.ts';
 import { holdUnread } from './unread.ts';
 
@@ -11,7 +12,7 @@ interface Props {
   /** Why it is held; the button stays in place, dashed, and the reason stands beside it. */
   readonly held?: ReactNode;
   /** The key that does the same, shown on the button. */
-  readonly keys?: string;
+  readonly keys?: Combo;
   readonly type?: 'button' | 'submit';
   /** While it is under way: it does nothing, and keeps the focus, so that the keys go on from where they are. */
   readonly disabled?: boolean;
@@ -57,7 +58,7 @@ export function Button({
       {children}
       {keys === undefined || isHeld ? null : (
         <span className="key" aria-hidden="true">
-          {keys}
+          {keyName(keys)}
         </span>
       )}
     </button>

@@ -1,4 +1,5 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
+import { comboOf } from '../frame/keys.ts';
 import { useWriting } from '../state/shop.ts';
 import type { CallError } from '../state/transport.ts';
 import { useNotSaved } from '../state/unsaved.ts';
@@ -104,7 +105,8 @@ export function Cell(props: CellProps) {
     if (typed !== sent.current) void send(typed, false);
   };
   const onKeyDown = (event: React.KeyboardEvent<HTMLInputElement | HTMLTextAreaElement>) => {
-    if (event.key === 'Escape') {
+    const combo = comboOf(event);
+    if (combo === 'Esc') {
       restoring.current = true;
       setText(null);
       setRefused(null);
@@ -112,9 +114,9 @@ export function Cell(props: CellProps) {
       props.onTyping?.(value);
       event.currentTarget.blur();
       event.stopPropagation();
-    } else if (event.key === 'Enter' && !event.ctrlKey && !event.metaKey) {
+    } else if (combo === 'Enter' || combo === 'Shift+Enter') {
       event.preventDefault();
-      const next = inColumn(event.currentTarget, event.shiftKey ? -1 : 1);
+      const next = inColumn(event.currentTarget, combo === 'Enter' ? 1 : -1);
       if (next === null) event.currentTarget.blur();
       else next.focus();
       if (next instanceof HTMLInputElement || next instanceof HTMLTextAreaElement) next.select();

@@ -1,5 +1,6 @@
 import { type Ref, useEffect, useRef, useState } from 'react';
 import { addDays, isCivilDate, weekday } from '../../core/time/civil.ts';
+import { comboOf } from '../frame/keys.ts';
 import { useWriting } from '../state/shop.ts';
 import { t } from '../words/t.ts';
 import { civilText, weekdayNames } from '../words/times.ts';
@@ -63,11 +64,12 @@ export function DateField(props: PickProps) {
         maxLength={40}
         aria-keyshortcuts="Alt+ArrowDown"
         onKeyDown={(event) => {
-          if (readOnly || (event.key !== 'ArrowDown' && event.key !== 'ArrowUp')) return;
+          const combo = comboOf(event);
+          if (readOnly || (combo !== 'ArrowDown' && combo !== 'ArrowUp' && combo !== 'Alt+ArrowDown')) return;
           event.preventDefault();
-          if (event.altKey) setOpen(true);
+          if (combo === 'Alt+ArrowDown') setOpen(true);
           // What cannot be read stays as it was typed.
-          else if ('value' in got) putDay(there ? addDays(day, event.key === 'ArrowUp' ? 1 : -1) : today);
+          else if ('value' in got) putDay(there ? addDays(day, combo === 'ArrowUp' ? 1 : -1) : today);
         }}
       />
       {readOnly ? null : (

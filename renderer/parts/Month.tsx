@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
 import { addDays, addMonths, weekday } from '../../core/time/civil.ts';
 import { weeksOfMonth } from '../../core/time/read-date.ts';
+import type { Combo } from '../frame/key-map.ts';
+import { comboOf } from '../frame/keys.ts';
 import { useWriting } from '../state/shop.ts';
 import { t } from '../words/t.ts';
 import { civilText, monthText, weekdayName } from '../words/times.ts';
@@ -25,7 +27,7 @@ export function Month({ title, day, today, onPick, onClose }: Props) {
   useEffect(() => {
     grid.current?.querySelector<HTMLElement>(`[data-day="${at}"]`)?.focus();
   }, [at]);
-  const goes: Readonly<Record<string, string>> = {
+  const goes: Readonly<Partial<Record<Combo, string>>> = {
     ArrowLeft: addDays(at, -1),
     ArrowRight: addDays(at, 1),
     ArrowUp: addDays(at, -7),
@@ -50,7 +52,8 @@ export function Month({ title, day, today, onPick, onClose }: Props) {
         ref={grid}
         className="month"
         onKeyDown={(event) => {
-          const to = goes[event.key];
+          const combo = comboOf(event);
+          const to = combo === null ? undefined : goes[combo];
           if (to === undefined) return;
           event.preventDefault();
           setAt(to);

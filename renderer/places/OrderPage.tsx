@@ -101,10 +101,14 @@ export function OrderPage({ id, beside }: Props) {
               <Button onClick={() => goTo('orders', id, 'quote')}>
                 {t(quoted ? 'sheet.quoteAgain' : 'sheet.quote')}
               </Button>
-              <Button kind={closing ? 'plain' : 'go'} onClick={toYes} keys="Alt Y">
+              <Button kind={closing ? 'plain' : 'go'} onClick={toYes} keys="Alt+Y">
                 {t('decision.record')}
               </Button>
-              <Button kind={closing ? 'go' : 'plain'} onClick={toCloseOut} {...(closing ? { keys: 'Ctrl Enter' } : {})}>
+              <Button
+                kind={closing ? 'go' : 'plain'}
+                onClick={toCloseOut}
+                {...(closing ? { keys: 'Ctrl+Enter' as const } : {})}
+              >
                 {t('sheet.closeOut')}
               </Button>
             </>

@@ -3,6 +3,7 @@ import { at, type PracticeShop, practiceShop } from './practice-shop.ts';
 
 /** One Monday at the desk, in the order of the clock: 2026-03-09, a shop with two mechanics and one bay. */
 const MONDAY = '2026-03-09';
+const THURSDAY = '2026-03-12';
 let garage: PracticeShop;
 let bayId = '';
 beforeAll(async () => {
@@ -80,6 +81,40 @@ test('a mechanic is ill: the day holds less, and what was promised turns soon an
   expect((await row())?.next.promise).toBe('soon');
   garage.now = at(`${MONDAY}T10:01`);
   expect((await row())?.next.promise).toBe('late');
+});
+
+test('a mechanic is ill whom a job was given to: the others have all of it, and its promise turns', async () => {
+  garage.now = at(`${THURSDAY}T08:00`);
+  const order = await book('Ivo Tarn', 'TRN 8', 'Leaks');
+  const both = ['Runa', 'Piet'].map((name) => ({ personId: garage.people.get(name) ?? '', hours: 1500 }));
+  const job = await garage.did('Desk', 'job.add', {
+    ...{ orderId: order.id, job: { title: 'Radiator' } },
+    lines: [{ kind: 'labour', words: 'Swap', quantity: 3000, unitPrice: 9600, people: both }],
+  });
+  const { revision, sums } = await garage.did('Desk', 'order.get', { id: order.id });
+  const promiseAt = at(`${THURSDAY}T10:00`);
+  await garage.did('Desk', 'order.change', { id: order.id, revision, change: { promiseAt } });
+  await garage.did('Desk', 'decision.record', {
+    ...{ orderId: order.id, jobs: [{ jobId: job.id, answer: 'yes' }], upTo: { total: sums?.gross ?? 0 } },
+    ...{ spoken: { name: 'Ivo Tarn', role: 'customer' }, way: 'person' },
+  });
+  const expected = async () =>
+    (await garage.did('Desk', 'today.get', {})).rows.find((one) => one.orderId === order.id)?.expected;
+  const ill = (hours: number | null) =>
+    garage.did('Desk', 'absence.add', {
+      ...{ personId: garage.people.get('Runa') ?? '', from: THURSDAY, to: THURSDAY, hours, words: 'ill' },
+    });
+  // Three hours by two.
+  expect(await expected()).toMatchObject({ doneAt: at(`${THURSDAY}T09:30`), people: 2, late: false });
+  // An hour at the dentist leaves the job hers.
+  const { ids } = await ill(1000);
+  expect(await expected()).toMatchObject({ people: 2, late: false });
+  await garage.did('Desk', 'absence.takeOut', { id: ids[0] ?? '' });
+  const day = (await ill(null)).ids[0] ?? '';
+  expect(await expected()).toMatchObject({ doneAt: at(`${THURSDAY}T11:00`), people: 1, late: true });
+  // Here after all.
+  await garage.did('Desk', 'absence.takeOut', { id: day });
+  expect(await expected()).toMatchObject({ people: 2, late: false });
 });
 
 test('a van by the plate it wore last year; its orders too', async () => {

@@ -50,7 +50,7 @@ export class Keys {
   }
 
   /** Goes to a group of choices and along it with the arrows until this one is chosen. */
-  async choose(scope: Page | Locator, group: string, option: string, key = 'Tab'): Promise<void> {
+  async choose(scope: Page | Locator, group: string, option: string | RegExp, key = 'Tab'): Promise<void> {
     const radios = scope.getByRole('group', { name: group, exact: true }).getByRole('radio');
     await expect(radios.first()).toBeAttached();
     for (let steps = 0; !(await anyHasFocus(radios)); steps += 1) {
@@ -59,7 +59,7 @@ export class Keys {
     }
     const wanted = scope.getByRole('group', { name: group, exact: true }).getByRole('radio', {
       name: option,
-      exact: true,
+      ...(typeof option === 'string' ? { exact: true } : {}),
     });
     const many = await radios.count();
     for (let steps = 0; !(await wanted.isChecked()); steps += 1) {

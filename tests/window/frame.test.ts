@@ -7,7 +7,7 @@ import { listWords } from '../../renderer/words/list.ts';
 import { t, tMaybe } from '../../renderer/words/t.ts';
 
 const press = (over: Partial<KeyboardEvent>) =>
-  comboOf({ ctrlKey: false, metaKey: false, altKey: false, code: '', key: '', ...over } as KeyboardEvent);
+  comboOf({ ...{ ctrlKey: false, metaKey: false, altKey: false, shiftKey: false }, ...{ code: '', key: '' }, ...over });
 
 test('an address names its place, the rest of the path and the query, and comes back the same', () => {
   const route = readRoute('#/orders/a%2Fb/yes?from=today');
@@ -29,6 +29,14 @@ test('keys have one name each; Alt reads the place of the key, whatever sign it 
   expect(press({ key: 'k', code: 'KeyK', metaKey: true })).toBe('Ctrl+K');
   expect(press({ key: 'Enter', code: 'Enter', ctrlKey: true })).toBe('Ctrl+Enter');
   expect(press({ key: ' ', code: 'Space' })).toBe('Space');
+  expect(press({ key: '?', code: 'Slash', shiftKey: true })).toBe('?');
+  expect(press({ key: 'Enter', code: 'Enter', shiftKey: true })).toBe('Shift+Enter');
+});
+
+test('a key that the sheet of keys does not list is none', () => {
+  expect(press({ key: 'q', code: 'KeyQ' })).toBeNull();
+  expect(press({ key: 'z', code: 'KeyZ', altKey: true })).toBeNull();
+  expect(press({ key: 'Enter', code: 'Enter', altKey: true })).toBeNull();
 });
 
 test('single signs act only when they are turned on', () => {

@@ -127,7 +127,7 @@ export function BookIn({ with: [kind, id] = [] }: Props) {
             <Button onClick={() => void go(true)} disabled={book.busy}>
               {t('intake.goSlip')}
             </Button>
-            <Button kind="go" keys="Ctrl Enter" onClick={() => void go()} disabled={book.busy}>
+            <Button kind="go" keys="Ctrl+Enter" onClick={() => void go()} disabled={book.busy}>
               {t('intake.go')}
             </Button>
           </div>

@@ -1,5 +1,7 @@
 import { BOX, type DrawnView, outlineOf } from '../../../core/car/outline.ts';
 import type { CarShape } from '../../../core/car/outline-shapes.ts';
+import type { Combo } from '../../frame/key-map.ts';
+import { comboOf } from '../../frame/keys.ts';
 import { t } from '../../words/t.ts';
 import './marks.css';
 
@@ -26,7 +28,7 @@ interface Props {
 
 /** An arrow key moves a mark by so many thousandths. */
 const STEP = 15;
-const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+const ARROWS: Readonly<Partial<Record<Combo, readonly [number, number]>>> = {
   ArrowLeft: [-STEP, 0],
   ArrowRight: [STEP, 0],
   ArrowUp: [0, -STEP],
@@ -83,7 +85,8 @@ export function CarDrawing({ shape, view, marks, onDraw, onMove }: Props) {
             style={place}
             aria-label={t('intake.markAt', { n: mark.n, words: mark.words })}
             onKeyDown={(event) => {
-              const by = ARROWS[event.key];
+              const combo = comboOf(event);
+              const by = combo === null ? undefined : ARROWS[combo];
               if (by === undefined || onMove === undefined) return;
               event.preventDefault();
               event.stopPropagation();

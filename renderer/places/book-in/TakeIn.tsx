@@ -98,7 +98,7 @@ function TakingIn({ start }: { readonly start: Order }) {
             <Button onClick={() => void go(true)} disabled={book.busy}>
               {t('intake.takeInSlip')}
             </Button>
-            <Button kind="go" keys="Ctrl Enter" onClick={() => void go(false)} disabled={book.busy}>
+            <Button kind="go" keys="Ctrl+Enter" onClick={() => void go(false)} disabled={book.busy}>
               {t('intake.takeInGo')}
             </Button>
           </div>

@@ -149,7 +149,7 @@ function Open({
           </Button>
           <Button
             kind="go"
-            keys="Ctrl Enter"
+            keys="Ctrl+Enter"
             onClick={save}
             disabled={plan.busy}
             held={blind ? t('plan.deskMoves') : null}

@@ -91,13 +91,13 @@ export function WeekPage({ day }: { readonly day: string | undefined }) {
       words={t('plan.from', { day: civilText(span.from, writing), last: civilText(span.to, writing) })}
       actions={
         <>
-          <Button small keys="Page Up" onClick={() => week(-1)}>
+          <Button small keys="PageUp" onClick={() => week(-1)}>
             {t('plan.before')}
           </Button>
           <Button small onClick={() => goTo('today', 'week')}>
             {t('plan.thisWeek')}
           </Button>
-          <Button small keys="Page Down" onClick={() => week(1)}>
+          <Button small keys="PageDown" onClick={() => week(1)}>
             {t('plan.next')}
           </Button>
         </>

@@ -1,8 +1,10 @@
 import { useEffect, useRef } from 'react';
+import type { Combo } from '../../frame/key-map.ts';
+import { comboOf } from '../../frame/keys.ts';
 import type { Step } from './plan.ts';
 import type { Done, Hand } from './use-plan.ts';
 
-const STEPS: Readonly<Record<string, Step>> = {
+const STEPS: Readonly<Partial<Record<Combo, Step>>> = {
   ArrowLeft: 'earlier',
   ArrowRight: 'later',
   ArrowUp: 'up',
@@ -22,9 +24,10 @@ export function useHandKeys(hand: Hand | null, onStep: (step: Step) => void, onS
     const onKey = (event: KeyboardEvent) => {
       const at = event.target instanceof Element ? event.target : null;
       const free = at === document.body || at?.getAttribute('data-booking') === held;
-      if (!free || event.ctrlKey || event.altKey || event.metaKey) return;
-      const step = STEPS[event.key];
-      if (step === undefined && event.key !== 'Enter') return;
+      const combo = comboOf(event);
+      if (!free || combo === null) return;
+      const step = STEPS[combo];
+      if (step === undefined && combo !== 'Enter') return;
       event.preventDefault();
       event.stopPropagation();
       if (step !== undefined) latest.current.onStep(step);

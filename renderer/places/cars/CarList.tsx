@@ -1,9 +1,10 @@
-import { useDeferredValue, useState } from 'react';
+import { useDeferredValue, useRef, useState } from 'react';
 import { Page } from '../../frame/Page.tsx';
 import { hrefOf } from '../../frame/router.ts';
 import { Empty } from '../../parts/Empty.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Plate } from '../../parts/Plate.tsx';
+import { useRowKeys } from '../../parts/row-keys.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
@@ -15,6 +16,8 @@ import '../customers/list.css';
 export function CarList() {
   const [text, setText] = useState('');
   const writing = useWriting();
+  const list = useRef<HTMLUListElement>(null);
+  useRowKeys(list, 'a');
   const { data, error } = useAsk('car.list', { text: useDeferredValue(text), most: 200 });
   return (
     <Page title={t('cars.title')}>
@@ -23,7 +26,7 @@ export function CarList() {
       </div>
       {error && !data ? <p role="alert">{errorSentence(error, writing)}</p> : null}
       {data?.rows.length === 0 ? <Empty>{t('cars.none')}</Empty> : null}
-      <ul className="list-rows">
+      <ul className="list-rows" ref={list}>
         {(data?.rows ?? []).map((row) => (
           <li key={row.id}>
             <a href={hrefOf('cars', row.id)}>

@@ -1,9 +1,10 @@
-import { useDeferredValue, useState } from 'react';
+import { useDeferredValue, useRef, useState } from 'react';
 import { Page } from '../../frame/Page.tsx';
 import { goTo, hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Empty } from '../../parts/Empty.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { useRowKeys } from '../../parts/row-keys.ts';
 import { useSession } from '../../state/session.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
@@ -20,6 +21,8 @@ export function CustomerList() {
   const [sale, showSale] = useState(false);
   const desk = useSession((session) => session.person?.role !== 'mechanic');
   const writing = useWriting();
+  const list = useRef<HTMLUListElement>(null);
+  useRowKeys(list, 'a');
   const { data, error } = useAsk('customer.list', { text: useDeferredValue(text), most: 200 });
   return (
     <Page
@@ -41,7 +44,7 @@ export function CustomerList() {
       </div>
       {error && !data ? <p role="alert">{errorSentence(error, writing)}</p> : null}
       {data?.rows.length === 0 ? <Empty>{t('customers.none')}</Empty> : null}
-      <ul className="list-rows">
+      <ul className="list-rows" ref={list}>
         {(data?.rows ?? []).map((row) => (
           <li key={row.id}>
             <a href={hrefOf('customers', row.id)}>

@@ -86,7 +86,7 @@ export default function BringIn() {
               <b className="semi">{fresh === 0 ? t('bringIn.nothingNew') : t('bringIn.would', figures(tried))}</b>{' '}
               {tried.known === 0 ? null : t('bringIn.known', { n: tried.known })}
             </p>
-          ) : (
+          ) : work !== null ? null : (
             <p role="status">
               {brought.whole ? null : (
                 <b className="semi">{t('bringIn.stopped', { done: brought.rows, total: fresh })} </b>
@@ -97,7 +97,7 @@ export default function BringIn() {
           {work !== null ? null : (
             <div className="bring-acts">
               {fresh === 0 || brought?.whole ? null : (
-                <Button kind="go" onClick={() => void (brought === null ? all.bring() : all.tryIt())}>
+                <Button kind="go" onClick={() => void all.bring()}>
                   {brought === null ? t('bringIn.go', { n: fresh }) : t('bringIn.goOn')}
                 </Button>
               )}

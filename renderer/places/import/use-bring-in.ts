@@ -145,7 +145,17 @@ export function useBringIn() {
       long('bringing', async (watch) => {
         if (file === null || tried === null) return;
         const rows = file.table.rows.filter((row) => tried.fresh.has(row.line));
-        setBrought(await bringIn({ name: file.name, hash: file.hash, rows }, mapping, desk, { ...watch, stopped }));
+        let sofar = brought;
+        const onSoFar = (now: Brought) => {
+          sofar = now;
+        };
+        try {
+          const whole = { name: file.name, hash: file.hash, rows };
+          sofar = await bringIn(whole, mapping, desk, { ...watch, stopped, onSoFar }, brought);
+        } finally {
+          // What was refused half way stands there like what was stopped: it goes on from its last row.
+          setBrought(sofar);
+        }
       }),
     takeBack: (id: string) =>
       long('takingBack', async (watch) => {

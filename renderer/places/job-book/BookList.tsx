@@ -6,13 +6,13 @@ import { Empty } from '../../parts/Empty.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Loading } from '../../parts/Loading.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
+import { useRowKeys } from '../../parts/row-keys.ts';
 import { WordMark } from '../../parts/WordMark.tsx';
 import { useSession } from '../../state/session.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { quantityText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
-import { useRowKeys } from '../stock/row-keys.ts';
 
 /** Every job of the book, by title. */
 export function BookList() {

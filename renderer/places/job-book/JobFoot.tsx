@@ -64,7 +64,7 @@ export function JobFoot({ kept, job, mayChange, said, onKeep, onDrop, onUndo }: 
         {mayChange && (changed || kept === null || waits) ? (
           <Button
             kind="go"
-            keys="Ctrl Enter"
+            keys="Ctrl+Enter"
             held={untitled ?? (keeps > 0 ? t('jobBook.toMend', { n: keeps }) : null)}
             disabled={save.busy}
             onClick={() => onKeep('use')}

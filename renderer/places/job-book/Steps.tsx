@@ -1,7 +1,7 @@
 import { useEffect, useId, useLayoutEffect, useRef } from 'react';
 import { useKey } from '../../frame/keys.ts';
+import { useRowKeys } from '../../parts/row-keys.ts';
 import { t } from '../../words/t.ts';
-import { useRowKeys } from '../stock/row-keys.ts';
 import { moved, newStep, numbered } from './draft.ts';
 import { StepOpen } from './StepOpen.tsx';
 import { StepRow } from './StepRow.tsx';

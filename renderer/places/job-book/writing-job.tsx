@@ -1,4 +1,5 @@
 import { createContext, useContext, useRef, useState } from 'react';
+import { comboOf } from '../../frame/keys.ts';
 import { Cell, type CellSaved } from '../../parts/Cell.tsx';
 import type { Content } from './draft.ts';
 
@@ -54,7 +55,7 @@ export function JobCell({ read, wrong, again = false, ...cell }: Props) {
     <span
       className="book-again"
       onKeyDownCapture={(event) => {
-        entered.current = event.key === 'Enter';
+        entered.current = comboOf(event) === 'Enter';
       }}
     >
       <Cell key={turn} {...cell} save={save} readOnly={change === null} autoFocus={turn > 0 && entered.current} />

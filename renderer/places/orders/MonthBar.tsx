@@ -1,4 +1,6 @@
 import { type PointerEvent, useEffect, useRef } from 'react';
+import type { Combo } from '../../frame/key-map.ts';
+import { comboOf } from '../../frame/keys.ts';
 import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
 import { monthText } from '../../words/times.ts';
@@ -35,7 +37,7 @@ export function MonthBar({ months, at, onGo }: Props) {
     const box = bar.current?.getBoundingClientRect();
     if (box !== undefined) go(Math.floor(((event.clientY - box.top) / box.height) * months.length));
   };
-  const keys: Readonly<Record<string, number>> = {
+  const keys: Readonly<Partial<Record<Combo, number>>> = {
     ...{ ArrowUp: -1, ArrowDown: 1, PageUp: -12, PageDown: 12 },
     ...{ Home: -months.length, End: months.length },
   };
@@ -59,7 +61,8 @@ export function MonthBar({ months, at, onGo }: Props) {
         if (event.buttons === 1) byPointer(event);
       }}
       onKeyDown={(event) => {
-        const by = keys[event.key];
+        const combo = comboOf(event);
+        const by = combo === null ? undefined : keys[combo];
         if (by === undefined) return;
         event.preventDefault();
         go(led.current + by);

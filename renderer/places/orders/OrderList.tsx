@@ -1,4 +1,5 @@
 import { useDeferredValue, useMemo, useRef, useState } from 'react';
+import { type Combo, keyName } from '../../frame/key-map.ts';
 import { useKey } from '../../frame/keys.ts';
 import { Page } from '../../frame/Page.tsx';
 import { goTo } from '../../frame/router.ts';
@@ -25,6 +26,16 @@ const WEEK = 7 * 86_400_000;
 /** The shortest questions, each with its count. */
 const JUST = ['open', 'unpaid', 'refused', 'cameBack', 'lab', 'oldUnit'] as const;
 const NONE: readonly Week[] = [];
+
+/** The keys of the list, as its foot tells them. */
+const FOOT: readonly (readonly [readonly Combo[], 'rows' | 'peek' | 'open' | 'print' | 'week' | 'filter'])[] = [
+  [['ArrowUp', 'ArrowDown'], 'rows'],
+  [['Space'], 'peek'],
+  [['Enter'], 'open'],
+  [['Alt+P'], 'print'],
+  [['PageDown'], 'week'],
+  [['F'], 'filter'],
+];
 
 /** Every order, newest first, under one sentence that says which; rows by the arrow keys, a peek with Space. */
 export function OrderList() {
@@ -83,9 +94,9 @@ export function OrderList() {
       }
       foot={
         <p className="orders-keys">
-          {(['rows', 'peek', 'open', 'print', 'week', 'filter'] as const).map((key) => (
-            <span key={key}>
-              <kbd>{t(`orders.key-${key}`)}</kbd> {t(`orders.does-${key}`)}
+          {FOOT.map(([keys, does]) => (
+            <span key={does}>
+              <kbd>{keys.map(keyName).join(' ')}</kbd> {t(`orders.does-${does}`)}
             </span>
           ))}
           {range === null || weeks.length === 0 ? null : (

@@ -90,7 +90,7 @@ export function OrderPeek({ id }: { readonly id: string }) {
           </Button>
           {newest === undefined ? null : (
             <span className={PRINTS}>
-              <Button small keys="Alt P" onClick={() => printPaper(newest.id)}>
+              <Button small keys="Alt+P" onClick={() => printPaper(newest.id)}>
                 {t('orders.print')}
               </Button>
             </span>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
+import { comboOf } from '../../frame/keys.ts';
 import { hrefOf } from '../../frame/router.ts';
 import { Plate } from '../../parts/Plate.tsx';
 import { LateMark, SoonMark } from '../../parts/WordMark.tsx';
@@ -25,7 +26,7 @@ export function OrderRow({ row }: { readonly row: OrderRowOf }) {
           href={hrefOf('orders', row.id)}
           data-at={row.openedAt}
           onKeyDown={(event) => {
-            if (event.key !== ' ') return;
+            if (comboOf(event) !== 'Space') return;
             event.preventDefault();
             peek(!peeking);
           }}

@@ -28,7 +28,8 @@ export function useRange(inside: RefObject<HTMLElement | null>, weeks: readonly 
         }
         return { row: before, at: blocks.length - 1 };
       };
-      const [first, last] = [rowAt(top), rowAt(bottom)];
+      // What was gone to stands at a whole pixel or a part of one below the edge: what is left of the week above is not in view.
+      const [first, last] = [rowAt(top + 1), rowAt(bottom)];
       const total = weeks.reduce((sum, { n }) => sum + n, 0);
       setRange({
         first: Math.min(total, Math.floor(first.row) + 1),

@@ -5,11 +5,11 @@ import { Page } from '../../frame/Page.tsx';
 import { Empty } from '../../parts/Empty.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { Loading } from '../../parts/Loading.tsx';
+import { useRowKeys } from '../../parts/row-keys.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
-import { useRowKeys } from '../stock/row-keys.ts';
 import { ReminderLine } from './ReminderLine.tsx';
 import './reminders.css';
 

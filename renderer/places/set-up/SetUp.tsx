@@ -100,7 +100,7 @@ export function SetUp() {
             <span className="ink-2">{openWords(draft)}</span>
           )}
         </p>
-        <Button kind="go" keys="Ctrl Enter" onClick={() => void go()} disabled={setUp.busy}>
+        <Button kind="go" keys="Ctrl+Enter" onClick={() => void go()} disabled={setUp.busy}>
           {t('start.go')}
         </Button>
       </div>

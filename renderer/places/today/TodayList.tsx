@@ -5,6 +5,7 @@ import { Page } from '../../frame/Page.tsx';
 import { goTo, hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Empty } from '../../parts/Empty.tsx';
+import { useRowKeys } from '../../parts/row-keys.ts';
 import { useNow } from '../../state/now.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
@@ -45,13 +46,7 @@ export function TodayList() {
   useKey('Esc', plan.leave, hand !== null);
   useKey('Ctrl+Enter', () => void plan.save(), hand !== null);
 
-  const step = (by: number) => {
-    const rows = [...(list.current?.querySelectorAll<HTMLAnchorElement>('a.today-row') ?? [])];
-    const at = rows.findIndex((row) => row.matches(':focus'));
-    rows[at < 0 ? 0 : (at + by + rows.length) % rows.length]?.focus();
-  };
-  useKey('ArrowDown', () => step(1));
-  useKey('ArrowUp', () => step(-1));
+  useRowKeys(list, 'a.today-row');
 
   const rows = data?.rows ?? [];
   const late = rows.filter(isLate).length;

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { comboOf } from '../../frame/keys.ts';
 import { Both, type CellSaved, InCell, refusedWords } from '../../parts/Cell.tsx';
 import { takeInHand, useHands } from '../../state/hands.ts';
 import { useWriting } from '../../state/shop.ts';
@@ -48,7 +49,7 @@ export function SheetText({ locked, said = false, placeholder, hand, ...row }: P
           if (text !== null && text !== row.value) void go(text, false);
         }}
         onKeyDown={(event) => {
-          if (event.key !== 'Escape') return;
+          if (comboOf(event) !== 'Esc') return;
           setText(null);
           setRefused(null);
           notSaved(null);

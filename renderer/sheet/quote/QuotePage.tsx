@@ -28,7 +28,7 @@ export function QuotePage({ order, current, onCurrent }: Props) {
       foot={
         <FootBar yes={order.yes}>
           <Button onClick={() => goTo('orders', order.id)}>{t('decision.leave')}</Button>
-          <Button kind="go" keys="Ctrl Enter" onClick={submit}>
+          <Button kind="go" keys="Ctrl+Enter" onClick={submit}>
             {t(again ? 'sheet.quoteAgain' : 'sheet.quote')}
           </Button>
         </FootBar>

@@ -92,7 +92,7 @@ export function YesPage({ order }: { readonly order: Order }) {
             {...(anyYes && ceiling !== null ? { coming: ceiling } : {})}
           >
             <Button onClick={leave}>{t('decision.leave')}</Button>
-            <Button kind="go" keys="Ctrl Enter" onClick={() => void go()} disabled={record.busy}>
+            <Button kind="go" keys="Ctrl+Enter" onClick={() => void go()} disabled={record.busy}>
               {t('decision.record')}
             </Button>
           </FootBar>

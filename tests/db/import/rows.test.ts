@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { guessMapping } from '../../../core/bring-in/fields.ts';
 import { readTable, type Table } from '../../../core/bring-in/table.ts';
-import { bringIn, type Desk, takeBackAll, tryFile } from '../../../core/bring-in/whole-file.ts';
+import { type Brought, bringIn, type Desk, takeBackAll, tryFile } from '../../../core/bring-in/whole-file.ts';
 import { writeCsv } from '../../../core/take-out/csv.ts';
 import { type PracticeShop, practiceShop } from '../practice-shop.ts';
 
@@ -166,6 +166,49 @@ test('pieces of what goes out leave nothing out', async () => {
     after = piece.next;
   }
   expect(all).toEqual(['OYB 902', 'KD 14 MW', 'HAL 77']);
+});
+
+test('a file that was stopped goes on behind its last row as the same one: taken back at once, and counted once', async () => {
+  const { names, rows } = tableOf(
+    `Name,Phone\n${Array.from({ length: 900 }, (_, n) => `Ida ${n},0171 ${5_550_000 + n}`).join('\n')}`,
+  );
+  const mapping = guessMapping(names, rows, 2);
+  const file = { name: 'old.csv', hash: '', rows };
+  const steps: number[] = [];
+  const onProgress = (done: number, total: number) => {
+    steps.push(done);
+    expect(total).toBe(900);
+  };
+  const stopped = await bringIn(file, mapping, deskOf(garage), { onProgress, stopped: () => steps.length >= 2 });
+  expect(stopped).toMatchObject({ rows: 500, whole: false, made: { customers: 500 } });
+  const whole = await bringIn(file, mapping, deskOf(garage), { onProgress }, stopped);
+  expect(whole).toMatchObject({ id: stopped.id, rows: 900, whole: true, made: { customers: 900, known: 0 } });
+  expect(steps).toEqual([250, 500, 750, 900]);
+  const { runs } = await garage.did('Desk', 'import.list', {});
+  expect(runs.map(({ id, counts }) => [id, counts.customers])).toEqual([[whole.id, 900]]);
+  expect(await takeBackAll(whole.id, deskOf(garage))).toEqual({ gone: 900, kept: 0 });
+  expect((await garage.did('Desk', 'customer.list', { text: 'Ida' })).rows).toEqual([]);
+});
+
+test('what came before a piece was refused is told, and goes on when the reason is gone', async () => {
+  const { names, rows } = tableOf(
+    `Name,Phone\n${Array.from({ length: 600 }, (_, n) => `Ida ${n},0171 ${5_550_000 + n}`).join('\n')}`,
+  );
+  const mapping = guessMapping(names, rows, 2);
+  const desk = deskOf(garage);
+  let pieces = 0;
+  const put: Desk['put'] = (input) => {
+    pieces += 1;
+    return pieces === 2 ? Promise.reject(new Error('no room')) : desk.put(input);
+  };
+  const file = { name: 'old.csv', hash: '', rows };
+  let sofar: Brought | null = null;
+  const onSoFar = (now: Brought) => {
+    sofar = now;
+  };
+  await expect(bringIn(file, mapping, { ...desk, put }, { onSoFar })).rejects.toThrow('no room');
+  expect(sofar).toMatchObject({ rows: 250, whole: false });
+  expect(await bringIn(file, mapping, desk, {}, sofar)).toMatchObject({ rows: 600, made: { customers: 600 } });
 });
 
 test('others go on while a large file comes in: between two of its pieces they are answered', async () => {

@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { comboOf } from '../../../frame/keys.ts';
 import { hrefOf } from '../../../frame/router.ts';
 import { t } from '../../../words/t.ts';
 import type { Booked, Moving } from './DayStrip.tsx';
@@ -86,7 +87,7 @@ export function Car({ car, placed, y, scale, inked, under, moving }: Props) {
         if (dragged.current) event.preventDefault();
       }}
       onKeyDown={(event) => {
-        if (event.key !== ' ') return;
+        if (comboOf(event) !== 'Space') return;
         event.preventDefault();
         moving.onTake(car.id);
       }}

@@ -1,5 +1,5 @@
 import type { RefObject } from 'react';
-import { useKey } from '../../frame/keys.ts';
+import { useKey } from '../frame/keys.ts';
 
 /** Up and Down go from row to row of a list: the links in it that `which` names. */
 export function useRowKeys(list: RefObject<HTMLElement | null>, which: string): void {
