@@ -18,8 +18,10 @@ import { Changes } from './changes.ts';
 import type { Shop } from './dispatch.ts';
 import { Hands } from './hands.ts';
 import { findPage, GUARDS, sendPage } from './pages.ts';
+import { PLAIN_POLICY } from './plain-page.ts';
 import { checkSource, readJson, readTarget, TurnedAway } from './request.ts';
 import { cookie, type Entered, newSecret, type Session, Sessions, sameSecret } from './sessions.ts';
+import { isPageVisit, turnedAwayPage } from './turned-away-page.ts';
 
 const doorBody = z.strictObject({ device: z.string().min(1).max(60) });
 const nothing = z.strictObject({});
@@ -83,10 +85,9 @@ export async function startHost(settings: HostSettings): Promise<Host> {
     const { path, query } = readTarget(request.url);
     const launch = path === '/' && request.method === 'GET' ? query.get('key') : null;
     checkSource(request, port, launch !== null);
-    if (launch !== null) return letIn(response, launch);
+    const session = sessions.find(cookie(request.headers.cookie, cookieName()));
+    if (launch !== null) return letIn(response, launch, session);
     if (path === '/door') return openDoor(request, response);
-    const token = cookie(request.headers.cookie, cookieName());
-    const session = sessions.find(token);
     if (session === undefined) throw new TurnedAway(401, 'session');
     if (request.method === 'POST') return post(path, request, response, session);
     if (request.method !== 'GET') throw new TurnedAway(405, 'method');
@@ -95,14 +96,15 @@ export async function startHost(settings: HostSettings): Promise<Host> {
 
   const cookieName = () => `crownwheel-${port}`;
 
-  function letIn(response: ServerResponse, launch: string): void {
+  function letIn(response: ServerResponse, launch: string, session: Session | undefined): void {
     const token = sessions.exchange(launch);
-    if (token === null) throw new TurnedAway(401, 'key');
+    // A browser that is in already may open its used link again: it goes on with what it has.
+    if (token === null && session === undefined) throw new TurnedAway(401, 'key');
     // A page that moves on by itself, not a redirect: after a redirect that began elsewhere a strict cookie stays home.
     response.writeHead(200, {
       ...GUARDS,
       'content-type': 'text/html; charset=utf-8',
-      'set-cookie': `${cookieName()}=${token}; HttpOnly; SameSite=Strict; Path=/`,
+      ...(token === null ? {} : { 'set-cookie': `${cookieName()}=${token}; HttpOnly; SameSite=Strict; Path=/` }),
     });
     response.end(
       '<!doctype html><title>Crownwheel</title><link rel="icon" href="data:,"><meta http-equiv="refresh" content="0;url=/">',
@@ -246,11 +248,16 @@ function send(response: ServerResponse, status: number, answer: DoorAnswer): voi
   response.end(text);
 }
 
-/** Answers and, where the body was not read to its end, hangs up: a flood is not drained. */
+/** Answers, a person with a page and a caller with JSON, and, where the body was not read to its end, hangs up: a flood is not drained. */
 function turnAway(request: IncomingMessage, response: ServerResponse, fault: TurnedAway): void {
   if (!request.complete) {
     response.setHeader('connection', 'close');
     response.once('finish', () => setTimeout(() => request.destroy(), 200).unref());
   }
-  send(response, fault.status, { ok: false, error: { code: 'turned-away', why: fault.message } });
+  if (!isPageVisit(request) || response.headersSent) {
+    send(response, fault.status, { ok: false, error: { code: 'turned-away', why: fault.message } });
+    return;
+  }
+  const headers = { ...GUARDS, 'content-security-policy': PLAIN_POLICY, 'content-type': 'text/html; charset=utf-8' };
+  response.writeHead(fault.status, headers).end(turnedAwayPage(fault.message));
 }

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { DATE_ORDERS, FIELDS, guessMapping, type Mapping, sumsOf } from '../core/bring-in/fields.ts';
+import { valueShown } from '../core/bring-in/row.ts';
 import { DECIMAL_MARKS, guessDecimal } from '../core/bring-in/sum.ts';
 import { readTable, type Table } from '../core/bring-in/table.ts';
 import { type BadRow, bringIn, type Desk, tryFile } from '../core/bring-in/whole-file.ts';
@@ -75,7 +76,8 @@ export async function importFile(path: string, flags: ImportFlags, ask: Ask, say
   const desk = deskOf(ask);
   const tried = await tryFile(table.rows, mapping, desk);
   if (tried === null) return;
-  for (const row of tried.bad) say.err(sayBad(row));
+  const cells = new Map(table.rows.map((row) => [row.line, row.cells]));
+  for (const row of tried.bad) say.err(sayBad(row, (field) => valueShown(cells.get(row.line) ?? [], mapping, field)));
   const { fresh, customers, cars, visits, known } = tried;
   const found = { customers, cars, visits, known, bad: tried.bad };
   if (flags.try === true || fresh.size === 0) {
@@ -157,5 +159,11 @@ const sayUnreadable = (problem: Exclude<ReturnType<typeof readTable>, Table>): s
     ? 'There is nothing in this file.'
     : `A quote is opened on line ${problem.line} and never closed: nothing was read.`;
 
-const sayBad = (row: BadRow): string =>
-  `Line ${row.line}: ${row.problems.map(({ field, problem, with: figures }) => `${field} ${sayProblem(problem, figures)}`).join('; ')}.`;
+/** A row that cannot be brought in: its line, and of each field what stands there and what does not fit. */
+function sayBad(row: BadRow, shown: (field: BadRow['problems'][number]['field']) => string): string {
+  const problems = row.problems.map(({ field, problem, with: figures }) => {
+    const value = shown(field);
+    return `${field}${value === '' ? '' : ` "${value}"`} ${sayProblem(problem, figures)}`;
+  });
+  return `Line ${row.line}: ${problems.join('; ')}.`;
+}

@@ -2,9 +2,11 @@ import { createServer, type IncomingMessage, type ServerResponse } from 'node:ht
 import type { AddressInfo } from 'node:net';
 import type { ShopCopy } from '../db/file/backup.ts';
 import { GUARDS } from './pages.ts';
+import { PLAIN_POLICY } from './plain-page.ts';
 import { checkSource, readTarget, TurnedAway } from './request.ts';
 import { cookie, Sessions } from './sessions.ts';
-import { broughtBackPage, TROUBLE_POLICY, TROUBLE_STYLE, troublePage } from './trouble-page.ts';
+import { broughtBackPage, troublePage } from './trouble-page.ts';
+import { turnedAwayPage } from './turned-away-page.ts';
 
 export interface TroubleSettings {
   /** Why the shop cannot be opened, in words. */
@@ -40,9 +42,8 @@ export async function openTrouble(settings: TroubleSettings): Promise<Trouble> {
 
   const server = createServer({ headersTimeout: 10_000, requestTimeout: 60_000 }, (request, response) => {
     answer(request, response).catch((fault: unknown) => {
-      const status = fault instanceof TurnedAway ? fault.status : 500;
-      const wrong = fault instanceof TurnedAway ? undefined : settings.say(fault);
-      send(response, status, status === 500 ? troublePage({ ...told(), ...(wrong ? { wrong } : {}) }) : '');
+      if (fault instanceof TurnedAway) return send(response, fault.status, turnedAwayPage(fault.message));
+      send(response, 500, troublePage({ ...told(), wrong: settings.say(fault) }));
     });
   });
   const told = () => ({ why: settings.why, copies: settings.copies() });
@@ -60,8 +61,6 @@ export async function openTrouble(settings: TroubleSettings): Promise<Trouble> {
       });
     }
     if (sessions.find(cookie(request.headers.cookie, name)) === undefined) throw new TurnedAway(401, 'session');
-    if (request.method === 'GET' && path === '/trouble.css')
-      return send(response, 200, TROUBLE_STYLE, { 'content-type': 'text/css' });
     if (request.method === 'GET' && path === '/') return send(response, 200, troublePage(told()));
     if (request.method !== 'POST' || path !== '/bring-back') throw new TurnedAway(404, 'path');
     const { copy, lastInvoice } = readChoice(await readForm(request), settings.copies());
@@ -88,7 +87,7 @@ export async function openTrouble(settings: TroubleSettings): Promise<Trouble> {
 function send(response: ServerResponse, status: number, text: string, headers: Record<string, string> = {}): void {
   response.writeHead(status, {
     ...GUARDS,
-    'content-security-policy': TROUBLE_POLICY,
+    'content-security-policy': PLAIN_POLICY,
     // Without a referrer a form's origin would be "null", and be turned away as somebody else's.
     'referrer-policy': 'same-origin',
     'content-type': 'text/html; charset=utf-8',

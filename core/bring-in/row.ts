@@ -43,8 +43,8 @@ export interface RowDraft {
   readonly problems: readonly RowProblem[];
 }
 
-/** Reads the cells of a row. `digits`: those of the shop's currency. Never throws: what cannot be read is a problem. */
-export function readRow(cells: readonly string[], mapping: Mapping, digits: number): RowDraft {
+/** What a row holds, by what its columns mean; columns of one meaning are joined by a space, what is empty is left out. */
+function valuesOf(cells: readonly string[], mapping: Pick<Mapping, 'columns'>): ReadonlyMap<Field, string> {
   const values = new Map<Field, string>();
   mapping.columns.forEach((field, at) => {
     const cell = cells[at]?.trim() ?? '';
@@ -53,6 +53,21 @@ export function readRow(cells: readonly string[], mapping: Mapping, digits: numb
     const before = values.get(field);
     values.set(field, before === undefined ? text : `${before} ${text}`);
   });
+  return values;
+}
+
+/** So many signs of a value are shown where it is found wrong. */
+const VALUE_SHOWN = 60;
+
+/** What stands in a row under a field, short enough for a sentence; '' where nothing does. */
+export function valueShown(cells: readonly string[], mapping: Pick<Mapping, 'columns'>, field: Field): string {
+  const signs = [...(valuesOf(cells, mapping).get(field) ?? '').replace(/\s+/g, ' ')];
+  return signs.length > VALUE_SHOWN ? `${signs.slice(0, VALUE_SHOWN).join('')}…` : signs.join('');
+}
+
+/** Reads the cells of a row. `digits`: those of the shop's currency. Never throws: what cannot be read is a problem. */
+export function readRow(cells: readonly string[], mapping: Mapping, digits: number): RowDraft {
+  const values = valuesOf(cells, mapping);
   const problems: RowProblem[] = [];
   const of = (field: Field) => values.get(field) ?? '';
   const has = (what: 'customer' | 'car' | 'visit') => [...values.keys()].some((field) => field.startsWith(what));

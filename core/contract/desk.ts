@@ -104,6 +104,13 @@ export const visit = z.strictObject({
   complaint: z.string(),
   jobs: z.array(z.strictObject({ title: z.string(), letter: z.string(), amount: seenAmount })),
   invoice: z.strictObject({ paperId: id, number: z.int(), gross: seenAmount }).nullable(),
+  /** While the order is open: since when the car is here (null: it is still to come), and its place in the plan. */
+  open: z
+    .strictObject({
+      arrivedAt: instant.nullable(),
+      booking: z.strictObject({ bay: z.string(), day: civilDate, from: z.string() }).nullable(),
+    })
+    .nullable(),
 });
 
 /** What the customer says of a booked or standing car, and what was taken over at the door. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { ask } from './operation.ts';
-import { civilDate, id, instant, seenAmount } from './scalars.ts';
+import { civilDate, id, instant, revision, seenAmount } from './scalars.ts';
 import { nextMove, openClock } from './whole-order.ts';
 
 const todayRow = z.strictObject({
@@ -15,6 +15,8 @@ const todayRow = z.strictObject({
   promiseWords: z.string(),
   next: nextMove,
   clocks: z.array(z.strictObject({ person: z.string(), on: instant })),
+  /** Booked for this hour or before, and not here: the order's revision, on which it is said that they did not come. */
+  absent: revision.nullable(),
   /**
    * When the work that was said yes to will be done at the earliest: sold hours less clocked ones, by whoever is on its
    * jobs, counted on through the garage's hours. null where nothing is sold or left to do.

@@ -289,6 +289,8 @@ export const wholeOrder = z.strictObject({
   booking: z
     .strictObject({ bay: z.string(), day: civilDate, from: z.string(), hours: z.int(), personId: id.nullable() })
     .nullable(),
+  /** The place that they did not come to, while they have no other one. */
+  missed: z.strictObject({ bay: z.string(), day: civilDate, from: z.string() }).nullable(),
   findings: z.array(finding),
   jobs: z.array(job),
   discounts: z.array(z.strictObject({ id, on: z.enum(['labour', 'parts', 'all']), reduction, words: z.string() })),

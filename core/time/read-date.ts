@@ -10,6 +10,8 @@ export interface DateReading {
   readonly weekdays: readonly (readonly string[])[];
   /** Words for a day near today, in small letters, each with its days from today: "tomorrow" is 1. */
   readonly near: ReadonlyMap<string, number>;
+  /** Only the past makes sense: without its year it is the last such day, a day of the week the last one before today. */
+  readonly past?: boolean;
 }
 
 /** A date as it was meant; 'no-such-day' for one that no calendar from 1900 to 2199 has, 'unread' for what is no date at all. */
@@ -18,8 +20,8 @@ export type DateRead = { readonly date: string } | { readonly problem: 'no-such-
 /** A year outside of these is a slip of the hand. */
 const FIRST_YEAR = 1900;
 const LAST_YEAR = 2199;
-/** So many years ahead there is a 29 February, also past a year such as 2100. */
-const YEARS_AHEAD = 8;
+/** Within so many years there is a 29 February, also past a year such as 2100. */
+const YEARS_ASIDE = 8;
 
 const dateOf = (year: number, month: number, day: number): DateRead => {
   const two = (figure: number) => String(figure).padStart(2, '0');
@@ -34,10 +36,10 @@ function within(date: string): DateRead {
 
 /**
  * Reads a date as typed: in the shop's order with points, strokes or dashes (29.11.2026, 11/29/26), as 2026-11-29, without
- * its year (the next such day, today counts), as a word such as "tomorrow", "+3" or "-1" days, "+2w" weeks, or as a
+ * its year (the next such day, or the last one where only the past makes sense; today counts), as a word such as "tomorrow", "+3" or "-1" days, "+2w" weeks, or as a
  * day of the week (the next one after today). Two figures of a year are of this century.
  */
-export function readDate(text: string, { today, form, weekdays, near }: DateReading): DateRead {
+export function readDate(text: string, { today, form, weekdays, near, past = false }: DateReading): DateRead {
   const bare = text.trim().toLowerCase().replace('\u2212', '-');
   const word = near.get(bare);
   if (word !== undefined) return within(addDays(today, word));
@@ -48,6 +50,7 @@ export function readDate(text: string, { today, form, weekdays, near }: DateRead
   }
   const named =
     bare.length < 2 ? -1 : weekdays.findIndex((names) => names.some((name) => name.toLowerCase().startsWith(bare)));
+  if (named >= 0 && past) return { date: addDays(today, -((weekday(today) - named - 1 + 6) % 7) - 1) };
   if (named >= 0) return { date: addDays(today, ((named + 1 - weekday(today) + 6) % 7) + 1) };
   const [, y, m, d] = /^(\d{4})[-./](\d{1,2})[-./](\d{1,2})$/.exec(bare) ?? /^(\d{4})(\d{2})(\d{2})$/.exec(bare) ?? [];
   if (y !== undefined) return dateOf(Number(y), Number(m), Number(d));
@@ -57,9 +60,9 @@ export function readDate(text: string, { today, form, weekdays, near }: DateRead
   const monthFirst = form === 'month-day' || (form === 'year-month' && mark !== '.');
   const [month, day] = monthFirst ? [Number(first), Number(second)] : [Number(second), Number(first)];
   if (year !== '') return dateOf(Number(year) + (year.length === 2 ? 2000 : 0), month, day);
-  for (let ahead = 0; ahead <= YEARS_AHEAD; ahead++) {
-    const read = dateOf(Number(today.slice(0, 4)) + ahead, month, day);
-    if ('date' in read && read.date >= today) return read;
+  for (let aside = 0; aside <= YEARS_ASIDE; aside++) {
+    const read = dateOf(Number(today.slice(0, 4)) + (past ? -aside : aside), month, day);
+    if ('date' in read && (past ? read.date <= today : read.date >= today)) return read;
   }
   return { problem: 'no-such-day' };
 }

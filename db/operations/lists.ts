@@ -2,6 +2,7 @@ import type { Context, Handlers } from '../context.ts';
 import { foldPhone, foldPlate, foldText } from '../fold.ts';
 import { declinedOfCar } from '../order/declined.ts';
 import { loadOrders } from '../order/load.ts';
+import { standsOf } from '../order/place.ts';
 import { letterOf, reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 import { notFound } from '../refusal.ts';
@@ -135,6 +136,7 @@ export const listHandlers: Handlers = {
         invoice: invoice
           ? { paperId: invoice.id, number: invoice.number, gross: context.seesPrices ? invoice.gross : null }
           : null,
+        open: standsOf(loaded),
       });
     }
     // Each replaced clock carries on from the old one's last figure.

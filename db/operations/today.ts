@@ -4,6 +4,7 @@ import type { Context, Handlers } from '../context.ts';
 import { moveSeen, nextOf } from '../order/facts.ts';
 import * as questions from '../order/in-view.ts';
 import { loadOrders } from '../order/load.ts';
+import { absentOf } from '../order/place.ts';
 import { reckonOrder } from '../order/reckon.ts';
 import { settingsOf } from '../people.ts';
 import { awayToday } from '../presence.ts';
@@ -53,6 +54,7 @@ async function unsettledRows(context: Context, running: Running): Promise<Row[]>
       titles: (titles.get(row.id) ?? []).map(({ title }) => title),
       next: moveSeen(next, seesPrices),
       expected: null,
+      absent: null,
       clocks: running
         .filter((clock) => clock.order_id === row.id)
         .map(({ name, on_at }) => ({ person: name, on: on_at })),
@@ -82,6 +84,7 @@ export const todayHandlers: Handlers = {
         promiseWords: loaded.order.promise_words,
         next,
         expected: expectedOf(context, loaded, reckoned, away),
+        absent: absentOf(loaded, context),
         clocks: loaded.running.map((clock) => ({
           person: loaded.people.get(clock.person_id)?.name ?? '',
           on: clock.on_at,

@@ -9,6 +9,7 @@ import { declinedOfCar } from './declined.ts';
 import { nextOf, poHoldsWork, stopsOfOrder } from './facts.ts';
 import { findingFieldsOf } from './findings.ts';
 import { type Loaded, loadOrder } from './load.ts';
+import { missedOf } from './place.ts';
 import { balanceOf, countedMinutes, letterOf, type Reckoned, reckonOrder } from './reckon.ts';
 import { stepsOf } from './steps.ts';
 import { unwrittenOf } from './unwritten.ts';
@@ -77,6 +78,7 @@ export async function wholeOrder(context: Context, id: string): Promise<Whole> {
           personId: loaded.booking.person_id,
         }
       : null,
+    missed: missedOf(loaded),
     findings: loaded.findings.map((row) => ({
       id: row.id,
       revision: row.revision,

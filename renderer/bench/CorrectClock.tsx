@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { parseQuantity } from '../../core/measure/quantity.ts';
-import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useWriting } from '../state/shop.ts';
@@ -38,19 +38,9 @@ export function CorrectClock({ entry, onDone }: Props) {
     if (answer.ok) onDone();
   };
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go();
-      }}
-    >
+    <SmallForm verb={t('bench.correct')} onSend={go} busy={correct.busy} wrong={<Wrong error={correct.error} />}>
       <Field label={t('bench.hoursWorked')} value={hours} onChange={setHours} figure error={unread} autoFocus />
       <Field label={t('bench.why')} value={why} onChange={setWhy} />
-      <Button small type="submit" disabled={correct.busy}>
-        {t('bench.correct')}
-      </Button>
-      <Wrong error={correct.error} />
-    </form>
+    </SmallForm>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { onRevision } from '../state/on-revision.ts';
@@ -31,13 +31,7 @@ export function MendBill({ order, words }: { readonly order: Order; readonly wor
       );
   };
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go();
-      }}
-    >
+    <SmallForm verb={t('closeOut.billHere')} onSend={go} busy={change.busy} wrong={<Wrong error={change.error} />}>
       <Field
         label={t('closeOut.billCost', { words })}
         value={text}
@@ -46,10 +40,6 @@ export function MendBill({ order, words }: { readonly order: Order; readonly wor
         figure
         error={unread ? t('sheet.unread', { label: t('closeOut.billHere') }) : null}
       />
-      <Button small type="submit" disabled={change.busy}>
-        {t('closeOut.billHere')}
-      </Button>
-      <Wrong error={change.error} />
-    </form>
+    </SmallForm>
   );
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import type { Order } from '../sheet/order.ts';
 import { wrongSentence } from '../sheet/Wrong.tsx';
 import { onRevision } from '../state/on-revision.ts';
@@ -29,13 +29,7 @@ export function MendMileage({ order }: { readonly order: Order }) {
   };
   const came = order.mileageIn === null ? '' : `${wholeText(order.mileageIn, writing)}\u00a0${order.car.unit}`;
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go();
-      }}
-    >
+    <SmallForm verb={t('closeOut.write')} onSend={go} busy={write.busy}>
       <Field
         label={t('closeOut.mileageOut')}
         value={text}
@@ -53,10 +47,7 @@ export function MendMileage({ order }: { readonly order: Order }) {
                 : wrongSentence(write.error, writing)
         }
       />
-      <Button small type="submit" disabled={write.busy}>
-        {t('closeOut.write')}
-      </Button>
-    </form>
+    </SmallForm>
   );
 }
 

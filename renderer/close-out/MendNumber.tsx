@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { onRevision } from '../state/on-revision.ts';
@@ -12,22 +12,19 @@ export function MendNumber({ order }: { readonly order: Order }) {
   const change = useDo('order.change');
   const [text, setText] = useState(order.poNumber);
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void onRevision(
+    <SmallForm
+      verb={t('closeOut.write')}
+      onSend={() =>
+        onRevision(
           order.revision,
           (revision) => change.run({ id: order.id, revision, change: { poNumber: text } }),
           (row) => row.poNumber === order.poNumber,
-        );
-      }}
+        )
+      }
+      busy={change.busy}
+      wrong={<Wrong error={change.error} />}
     >
       <Field label={t('closeOut.poNumber')} value={text} onChange={setText} maxLength={60} />
-      <Button small type="submit" disabled={change.busy}>
-        {t('closeOut.write')}
-      </Button>
-      <Wrong error={change.error} />
-    </form>
+    </SmallForm>
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
@@ -8,7 +8,10 @@ import { useShop } from '../state/shop.ts';
 import { errorSentence } from '../words/error-sentence.ts';
 import { t, tMaybe } from '../words/t.ts';
 
-/** Who is working at this window: a name and its code. */
+/**
+ * Who is working at this window: a name and its code. Of several people none is proposed: at a shared desk the code of
+ * one would be typed under the name of another.
+ */
 export function Enter() {
   const shop = useShop();
   const people = (shop?.people ?? []).filter((person) => person.active);
@@ -16,17 +19,25 @@ export function Enter() {
   const [code, setCode] = useState('');
   const [error, setError] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
-  const personId = chosen ?? people[0]?.id ?? '';
-  const person = people.find((one) => one.id === personId);
+  const [nobody, setNobody] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  const alone = people.length === 1;
+  const person = people.find((one) => one.id === chosen) ?? (alone ? people[0] : undefined);
+  const toNames = () => form.current?.querySelector('input')?.focus();
+  useEffect(() => {
+    if (!alone) form.current?.querySelector('input')?.focus();
+  }, [alone]);
 
   const go = async () => {
+    setNobody(person === undefined);
+    if (person === undefined) return toNames();
     setBusy(true);
-    const answer = await enter(personId, code);
+    const answer = await enter(person.id, code);
     setBusy(false);
     if (answer.ok) return useBegun.setState({ said: '' });
     setCode('');
     const wrong = answer.error.code === 'not-allowed' || answer.error.code === 'bad-input';
-    setError(wrong ? t('frame.enterWrong', { person: person?.name ?? '' }) : errorSentence(answer.error));
+    setError(wrong ? t('frame.enterWrong', { person: person.name }) : errorSentence(answer.error));
   };
 
   return (
@@ -34,6 +45,7 @@ export function Enter() {
       <h1>{t('frame.enterTitle')}</h1>
       <HowItBegan />
       <form
+        ref={form}
         onSubmit={(event) => {
           event.preventDefault();
           void go();
@@ -41,13 +53,19 @@ export function Enter() {
       >
         <Choice
           label={t('frame.enterWho')}
-          value={personId}
+          value={person?.id ?? null}
           options={people.map((one) => ({ value: one.id, words: one.name }))}
           onChange={(id) => {
             setChosen(id);
+            setNobody(false);
             setError(null);
           }}
         />
+        {nobody ? (
+          <p className="wrong-words" role="alert">
+            {t('frame.enterNobody')}
+          </p>
+        ) : null}
         <Field
           label={t('frame.enterCode')}
           type="password"
@@ -55,7 +73,7 @@ export function Enter() {
           onChange={setCode}
           error={error}
           autoComplete="off"
-          autoFocus
+          autoFocus={alone}
         />
         <div>
           <Button kind="go" type="submit" disabled={busy}>

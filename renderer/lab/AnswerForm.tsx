@@ -35,7 +35,7 @@ export function AnswerForm({ row, close }: { readonly row: Sample; readonly clos
         void go();
       }}
     >
-      <Field label={t('lab.on')} type="date" value={on} onChange={setOn} />
+      <Field label={t('lab.on')} type="date" past value={on} onChange={setOn} />
       <Field label={t('lab.remarkField')} value={remark} onChange={setRemark} lines={2} maxLength={2000} />
       <div className="lab-figures">
         {USUAL.map((element) => (

@@ -88,7 +88,7 @@ function SendForm({ row, close }: { readonly row: Sample; readonly close: () => 
         autoFocus
         error={tried && lab.trim() === '' ? t('lab.labNeeded') : null}
       />
-      <Field label={t('lab.on')} type="date" value={on} onChange={setOn} />
+      <Field label={t('lab.on')} type="date" past value={on} onChange={setOn} />
       <div className="car-form-go car-acts">
         <Button type="submit" disabled={send.busy}>
           {t('lab.sendIt')}

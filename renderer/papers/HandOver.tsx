@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useNow } from '../state/now.ts';
@@ -49,14 +49,7 @@ export function HandOver({ order, onDone }: { readonly order: Order; readonly on
     <section aria-label={t('papers.handOver')}>
       <h3>{t('papers.handOver')}</h3>
       {open > 0 ? <p className="small">{t('papers.unpaidLeaves', { sum })}</p> : null}
-      <form
-        id={HAND_FORM}
-        className="row-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void go();
-        }}
-      >
+      <SmallForm verb={t('papers.handIt')} onSend={go} busy={hand.busy} id={HAND_FORM} big>
         <Field
           label={t(open > 0 ? 'papers.handedUnpaid' : 'papers.handedTo')}
           value={to}
@@ -64,10 +57,7 @@ export function HandOver({ order, onDone }: { readonly order: Order; readonly on
           error={nobody && to.trim() === '' ? t('papers.whoTook') : null}
           maxLength={120}
         />
-        <Button type="submit" disabled={hand.busy}>
-          {t('papers.handIt')}
-        </Button>
-      </form>
+      </SmallForm>
       <Wrong error={hand.error} />
     </section>
   );

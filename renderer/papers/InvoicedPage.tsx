@@ -54,7 +54,11 @@ export function InvoicedPage({ order, invoice, fresh }: Props) {
   };
   useKey('Ctrl+Enter', go, form !== null);
   // What was done has changed the main action; the hand stays on it.
-  const onDone = () => setTimeout(() => main.current?.focus(), 150);
+  const [times, setTimes] = useState(0);
+  const onDone = () => setTimes((before) => before + 1);
+  useEffect(() => {
+    if (times > 0) main.current?.focus();
+  }, [times]);
   return (
     <TwoSides
       first="bench"

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { OutputOf } from '../../core/contract/index.ts';
-import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useNow } from '../state/now.ts';
 import { useSession } from '../state/session.ts';
@@ -36,19 +36,14 @@ export function Lift({ row }: { readonly row: Standing }) {
   const [why, setWhy] = useState('');
   if (!owner) return <p className="small ink-2">{t('release.ownerLifts')}</p>;
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (why.trim() !== '') void lift.run({ id: row.id, revision: row.revision, why });
-      }}
+    <SmallForm
+      verb={t('release.lift')}
+      onSend={() => (why.trim() === '' ? undefined : lift.run({ id: row.id, revision: row.revision, why }))}
+      busy={lift.busy || why.trim() === ''}
+      wrong={<Wrong error={lift.error} />}
     >
       <Field label={t('release.liftWhy')} value={why} onChange={setWhy} maxLength={300} />
-      <Button small type="submit" disabled={lift.busy || why.trim() === ''}>
-        {t('release.lift')}
-      </Button>
-      <Wrong error={lift.error} />
-    </form>
+    </SmallForm>
   );
 }
 
@@ -72,12 +67,11 @@ export function MarkQuarantine({ orderId }: { readonly orderId: string }) {
       </button>
     );
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go();
-      }}
+    <SmallForm
+      verb={t('release.markIt')}
+      onSend={go}
+      busy={set.busy || words.trim() === ''}
+      wrong={<Wrong error={set.error} />}
     >
       <Choice
         label={t('release.markWhat')}
@@ -86,10 +80,6 @@ export function MarkQuarantine({ orderId }: { readonly orderId: string }) {
         onChange={setWhat}
       />
       <Field label={t('release.markWhy')} value={words} onChange={setWords} maxLength={300} autoFocus />
-      <Button small type="submit" disabled={set.busy || words.trim() === ''}>
-        {t('release.markIt')}
-      </Button>
-      <Wrong error={set.error} />
-    </form>
+    </SmallForm>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import { useFold, useUnfolded } from '../parts/unfolded.ts';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
@@ -71,18 +72,9 @@ function HowSent({ order, paper, onDone }: Props & { readonly onDone: () => void
           {how}
         </Button>
       ))}
-      <form
-        className="row-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void say(other);
-        }}
-      >
+      <SmallForm verb={t('sheet.markSent')} onSend={() => say(other)} busy={sent.busy || other.trim() === ''}>
         <Field label={t('papers.howOther')} value={other} onChange={setOther} maxLength={120} />
-        <Button small type="submit" disabled={sent.busy || other.trim() === ''}>
-          {t('sheet.markSent')}
-        </Button>
-      </form>
+      </SmallForm>
       {email === '' ? null : (
         <a className="link" href={`mailto:${email}?subject=${encodeURIComponent(subject)}`}>
           {t('papers.writeMail')}

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import type { Order } from '../sheet/order.ts';
 import { Wrong } from '../sheet/Wrong.tsx';
 import { useDo } from '../state/use-do.ts';
@@ -42,13 +42,7 @@ export function TestDrive({ order }: { readonly order: Order }) {
       </button>
     );
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go();
-      }}
-    >
+    <SmallForm verb={t('release.driveKeep')} onSend={go} busy={record.busy} wrong={<Wrong error={record.error} />}>
       <Choice
         label={t('release.driveFor')}
         value={purpose}
@@ -85,10 +79,6 @@ export function TestDrive({ order }: { readonly order: Order }) {
         maxLength={300}
         error={asked && silent ? t('release.wordsNeeded') : null}
       />
-      <Button small type="submit" disabled={record.busy}>
-        {t('release.driveKeep')}
-      </Button>
-      <Wrong error={record.error} />
-    </form>
+    </SmallForm>
   );
 }

@@ -1,6 +1,7 @@
 import { type Ref, useEffect, useRef, useState } from 'react';
 import { addDays, isCivilDate, weekday } from '../../core/time/civil.ts';
 import { comboOf } from '../frame/keys.ts';
+import { timeShown } from '../../core/time/time-shown.ts';
 import { useWriting } from '../state/shop.ts';
 import { t } from '../words/t.ts';
 import { civilText, weekdayNames } from '../words/times.ts';
@@ -23,6 +24,8 @@ export interface PickProps {
   readonly ref?: Ref<HTMLInputElement> | undefined;
   /** With a time of the day. */
   readonly moment?: boolean;
+  /** Only the past makes sense. */
+  readonly past?: boolean;
 }
 
 /**
@@ -31,9 +34,9 @@ export interface PickProps {
  * 'YYYY-MM-DDTHH:MM', '' while it is none.
  */
 export function DateField(props: PickProps) {
-  const { id, readOnly, moment = false } = props;
+  const { id, readOnly, moment = false, past = false } = props;
   const writing = useWriting();
-  const { today, read, show, typedDay } = useDays(moment);
+  const { today, read, show, typedDay } = useDays(moment, past);
   const { own, input, typed, got, wrong, put } = useTyped(props, read, show);
   const [open, setOpen] = useState(false);
   const now = 'value' in got ? got.value : '';
@@ -94,7 +97,7 @@ export function DateField(props: PickProps) {
         ) : !there ? null : typed === null ? (
           weekdayNames(writing)[weekday(day) - 1]?.[0]
         ) : (
-          `${weekdayNames(writing)[weekday(day) - 1]?.[0] ?? ''} ${civilText(day, { ...writing, dateForm: 'language' })} ${time}`.trim()
+          `${weekdayNames(writing)[weekday(day) - 1]?.[0] ?? ''} ${civilText(day, { ...writing, dateForm: 'language' })} ${timeShown(time)}`.trim()
         )}
       </span>
       {open ? (

@@ -16,6 +16,8 @@ interface Props {
   readonly note?: ReactNode;
   readonly placeholder?: string;
   readonly type?: 'text' | 'password' | 'tel' | 'email' | 'date' | 'time' | 'datetime-local' | 'number';
+  /** Of a day: only the past makes sense, so that without its year it is the last such day. */
+  readonly past?: boolean;
   readonly inputMode?: HTMLAttributes<HTMLInputElement>['inputMode'];
   readonly lines?: number;
   /** The customer's own words: set in italic. */
@@ -100,6 +102,7 @@ export function Field(props: Props) {
           describedBy={shared['aria-describedby']}
           ref={props.ref}
           moment={moment}
+          past={props.past === true}
         />
       ) : lines === undefined ? (
         <input

@@ -1,4 +1,5 @@
 import { readTime } from '../../core/time/read-time.ts';
+import { timeShown } from '../../core/time/time-shown.ts';
 import { t } from '../words/t.ts';
 import type { PickProps } from './DateField.tsx';
 import type { Got } from './use-days.ts';
@@ -12,7 +13,7 @@ function read(typed: string): Got {
 
 /** A time of day, typed as 730, 7:30 or 7.30. The value is 'HH:MM', '' while it is none. */
 export function TimeField(props: PickProps) {
-  const { input, wrong } = useTyped(props, read, (value) => value);
+  const { input, wrong } = useTyped(props, read, timeShown);
   return (
     <span className="date-field">
       <input {...input} maxLength={20} />

@@ -2,6 +2,7 @@ import { isCivilDate } from '../../core/time/civil.ts';
 import { civilDateOf } from '../../core/time/instant.ts';
 import { readDate, typedDate } from '../../core/time/read-date.ts';
 import { readMoment } from '../../core/time/read-moment.ts';
+import { timeShown } from '../../core/time/time-shown.ts';
 import { useWriting } from '../state/shop.ts';
 import { t } from '../words/t.ts';
 import { nearDays, weekdayNames } from '../words/times.ts';
@@ -9,8 +10,11 @@ import { nearDays, weekdayNames } from '../words/times.ts';
 /** A day (and a time of it) as read: its value, '' for nothing typed, or the sentence that says what would be right. */
 export type Got = { readonly value: string } | { readonly words: string };
 
-/** How this shop types days, or with `moment` days and a time: values are 'YYYY-MM-DD' or 'YYYY-MM-DDTHH:MM'. */
-export function useDays(moment: boolean) {
+/**
+ * How this shop types days, or with `moment` days and a time: values are 'YYYY-MM-DD' or 'YYYY-MM-DDTHH:MM'. With `past` a
+ * day without its year is the last such day.
+ */
+export function useDays(moment: boolean, past = false) {
   const writing = useWriting();
   const form = writing.dateForm ?? 'language';
   const today = civilDateOf(Date.now(), writing.zone);
@@ -18,11 +22,11 @@ export function useDays(moment: boolean) {
   const show = (value: string) => {
     const [day = '', time = ''] = value.split('T');
     if (!isCivilDate(day)) return value;
-    return moment ? `${typedDay(day)} ${time}` : typedDay(day);
+    return moment ? `${typedDay(day)} ${timeShown(time)}` : typedDay(day);
   };
   const read = (typed: string): Got => {
     if (typed.trim() === '') return { value: '' };
-    const reading = { today, form, weekdays: weekdayNames(writing), near: nearDays(writing) };
+    const reading = { today, form, weekdays: weekdayNames(writing), near: nearDays(writing), past };
     const got = moment ? readMoment(typed, reading) : readDate(typed, reading);
     if ('wall' in got) return { value: got.wall };
     if ('date' in got) return { value: got.date };

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { InputOf } from '../../core/contract/index.ts';
 import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import { useDo } from '../state/use-do.ts';
 import { t } from '../words/t.ts';
 import type { Order } from './order.ts';
@@ -26,12 +27,23 @@ export function Arrive({ order }: { readonly order: Order }) {
   };
   const lower = arrive.error?.code === 'held' && arrive.error.reasons.some((reason) => reason.what === 'mileage-lower');
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go('none');
-      }}
+    <SmallForm
+      big
+      verb={t('sheet.arrive')}
+      onSend={() => go('none')}
+      busy={arrive.busy}
+      wrong={
+        <>
+          <Wrong error={arrive.error} />
+          {lower
+            ? DOUBTS.map((doubt) => (
+                <Button key={doubt} small disabled={arrive.busy} onClick={() => void go(doubt)}>
+                  {t(`papers.doubt-${doubt}`)}
+                </Button>
+              ))
+            : null}
+        </>
+      }
     >
       <Field
         label={t('sheet.mileageIn')}
@@ -41,17 +53,6 @@ export function Arrive({ order }: { readonly order: Order }) {
         figure
         error={unread ? t('closeOut.wholeFigure') : null}
       />
-      <Button type="submit" disabled={arrive.busy}>
-        {t('sheet.arrive')}
-      </Button>
-      <Wrong error={arrive.error} />
-      {lower
-        ? DOUBTS.map((doubt) => (
-            <Button key={doubt} small disabled={arrive.busy} onClick={() => void go(doubt)}>
-              {t(`papers.doubt-${doubt}`)}
-            </Button>
-          ))
-        : null}
-    </form>
+    </SmallForm>
   );
 }

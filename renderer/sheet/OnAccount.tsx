@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { CreditBar } from '../parts/CreditBar.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import { useSession } from '../state/session.ts';
 import { useWriting } from '../state/shop.ts';
 import { useDo } from '../state/use-do.ts';
@@ -60,13 +61,15 @@ function LetPass({ orderId }: { readonly orderId: string }) {
       </p>
     );
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
+    <SmallForm
+      verb={t('account.letPass')}
+      onSend={() => {
         setTried(true);
-        if (reason.trim() !== '') void letPass.run({ orderId, reason });
+        return reason.trim() === '' ? undefined : letPass.run({ orderId, reason });
       }}
+      busy={letPass.busy}
+      big
+      wrong={<Wrong error={letPass.error} />}
     >
       <Field
         label={t('account.reason')}
@@ -75,10 +78,6 @@ function LetPass({ orderId }: { readonly orderId: string }) {
         maxLength={300}
         error={tried && reason.trim() === '' ? t('account.reasonNeeded') : null}
       />
-      <Button type="submit" disabled={letPass.busy}>
-        {t('account.letPass')}
-      </Button>
-      <Wrong error={letPass.error} />
-    </form>
+    </SmallForm>
   );
 }

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { hrefOf } from '../frame/router.ts';
 import { HandOver } from '../papers/HandOver.tsx';
-import { Button } from '../parts/Button.tsx';
 import { Field } from '../parts/Field.tsx';
+import { SmallForm } from '../parts/SmallForm.tsx';
 import { DropOffSlip } from '../places/book-in/DropOffSlip.tsx';
 import { MoveBooking } from '../places/orders/MoveBooking.tsx';
 import { useDo } from '../state/use-do.ts';
@@ -47,16 +47,9 @@ export function OrderActs({ order }: { readonly order: Order }) {
           {t('sheet.cancelOpen')}
         </button>
       ) : (
-        <form
-          className="row-form"
-          onSubmit={(event) => {
-            event.preventDefault();
-            void cancel.run({ id, revision, why });
-          }}
-        >
+        <SmallForm big verb={t('sheet.cancel')} onSend={() => cancel.run({ id, revision, why })} busy={cancel.busy}>
           <Field label={t('sheet.cancelWhy')} value={why} onChange={setWhy} autoFocus />
-          <Button type="submit">{t('sheet.cancel')}</Button>
-        </form>
+        </SmallForm>
       )}
       <Wrong error={cancel.error} />
     </section>

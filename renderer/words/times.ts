@@ -1,5 +1,6 @@
 import { isCivilDate } from '../../core/time/civil.ts';
 import { dateInFigures } from '../../core/time/date-form.ts';
+import { timeShown } from '../../core/time/time-shown.ts';
 import type { Writing } from './figures.ts';
 
 const formats = new Map<string, Intl.DateTimeFormat>();
@@ -14,9 +15,7 @@ function format(writing: Writing, options: Intl.DateTimeFormatOptions): Intl.Dat
 
 /** "7:50" on the shop's own wall clock. */
 export function timeText(at: number, writing: Writing): string {
-  return format(writing, { hour: 'numeric', minute: '2-digit', hourCycle: 'h23' })
-    .format(at)
-    .replace(/^0(?=\d:)/, '');
+  return timeShown(format(writing, { hour: 'numeric', minute: '2-digit', hourCycle: 'h23' }).format(at));
 }
 
 function inFigures(at: number, writing: Writing, short: boolean): string | null {

@@ -105,14 +105,39 @@ describe('hours that can be promised', () => {
     expect((await garage.did('Desk', 'booking.list', days)).rows).toMatchObject([
       { noShowAt: garage.now, clashes: [] },
     ]);
-    expect((await garage.did('Desk', 'order.get', { id })).booking).toBe(null);
+    expect(await garage.did('Desk', 'order.get', { id })).toMatchObject({
+      booking: null,
+      missed: { bay: 'Bay 1', day: DAY, from: '08:00' },
+    });
     expect((await garage.did('Desk', 'customer.get', { id: customerId })).noShows).toBe(1);
     const booking = { bayId, day: '2026-03-13', from: '09:00', hours: 3000 };
     const next = await garage.did('Desk', 'booking.change', { orderId: id, revision, booking });
-    expect((await garage.did('Desk', 'order.get', { id })).booking).toMatchObject({ day: '2026-03-13' });
+    expect(await garage.did('Desk', 'order.get', { id })).toMatchObject({
+      booking: { day: '2026-03-13' },
+      missed: null,
+    });
     // Said wrongly after all, but it has another day now.
     const wrong = { orderId: id, revision: next.revision, came: true };
     expect(await garage.refused('Desk', 'booking.noShow', wrong)).toMatchObject({ code: 'not-found' });
+  });
+
+  test('Today says of which cars it can be said that they did not come: due by their booking, not here, not called off', async () => {
+    const { id } = await book('A 1', { from: '08:00', hours: 3000 });
+    await book('B 2', { from: '16:00', hours: 1000 });
+    const absent = async () => {
+      const { rows } = await garage.did('Desk', 'today.get', {});
+      return Object.fromEntries(rows.map((row) => [row.plate, row.absent]));
+    };
+    garage.now = at('2026-03-12T07:59');
+    expect(await absent()).toEqual({ 'A 1': null, 'B 2': null });
+    garage.now = at('2026-03-12T08:00');
+    expect(await absent()).toEqual({ 'A 1': 1, 'B 2': null });
+    const { revision } = await garage.did('Desk', 'booking.noShow', { orderId: id, revision: 1 });
+    expect(await absent()).toEqual({ 'A 1': null, 'B 2': null });
+    const back = await garage.did('Desk', 'booking.noShow', { orderId: id, revision, came: true });
+    expect(await absent()).toEqual({ 'A 1': back.revision, 'B 2': null });
+    await garage.did('Desk', 'order.arrive', { id, revision: back.revision, mileage: null });
+    expect(await absent()).toEqual({ 'A 1': null, 'B 2': null });
   });
 
   test('a no-show that was said wrongly is taken back; a car that is here is none', async () => {

@@ -67,6 +67,26 @@ describe('a car keeps its plates and owners', () => {
   });
 });
 
+test('a car says whether it is here, since when and where the plan has it, until it is fetched or called off', async () => {
+  const booking = { day: '2026-03-10', from: '08:15', hours: 2000 };
+  const { id, carId } = await book('KTB 4471', booking);
+  const open = async () => (await garage.did('Desk', 'car.get', { id: carId })).visits.map((visit) => visit.open);
+  const place = { bay: 'Bay 1', day: '2026-03-10', from: '08:15' };
+  expect(await open()).toEqual([{ arrivedAt: null, booking: place }]);
+  garage.now = at('2026-03-10T08:20');
+  const { revision } = await garage.did('Desk', 'order.arrive', { id, revision: 1, mileage: null });
+  expect(await open()).toEqual([{ arrivedAt: garage.now, booking: place }]);
+  const off = await garage.did('Desk', 'order.cancel', { id, revision, why: 'sold' });
+  // Called off, it still stands here.
+  expect(await open()).toEqual([{ arrivedAt: garage.now, booking: place }]);
+  await garage.did('Desk', 'order.handOver', { id, revision: off.revision, to: '' });
+  expect(await open()).toEqual([null]);
+
+  const gone = await book('JJD 311', null);
+  await garage.did('Desk', 'order.cancel', { id: gone.id, revision: 1, why: 'another garage' });
+  expect((await garage.did('Desk', 'car.get', { id: gone.carId })).visits[0]?.open).toBe(null);
+});
+
 describe('bays', () => {
   test('a clash in a bay is told, not forbidden; one after the other is none', async () => {
     const first = await book('KTB 4471', { day: '2026-03-12', from: '08:00', hours: 2000 });

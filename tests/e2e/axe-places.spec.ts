@@ -3,7 +3,7 @@ import { t } from '../../renderer/words/t.ts';
 import { axeFaults, expectAxeClean } from './axe.ts';
 import { expect, test } from './shop-fixture.ts';
 import { SWAP_TITLE } from './swap.ts';
-import { enter, field } from './window.ts';
+import { choose, enter, field } from './window.ts';
 
 test('axe finds nothing at the first start, filled in wrongly or not', async ({ shop, page }) => {
   await page.goto(shop.host.newLink('window'));
@@ -17,9 +17,13 @@ test('axe finds nothing at the first start, filled in wrongly or not', async ({ 
 
 test('axe finds nothing where one says who is working', async ({ garage, page }) => {
   await page.goto(garage.door.host.newLink('window'));
+  // Of several people nobody is proposed.
   await page.getByLabel(t('frame.enterCode')).fill('not the code');
   await page.getByLabel(t('frame.enterCode')).press('Enter');
-  await expect(page.getByRole('alert')).toBeVisible();
+  await expect(page.getByRole('alert')).toHaveText(t('frame.enterNobody'));
+  await choose(page, t('frame.enterWho'), 'Odile');
+  await page.getByLabel(t('frame.enterCode')).press('Enter');
+  await expect(page.getByRole('alert')).toHaveText(t('frame.enterWrong', { person: 'Odile' }));
   await expectAxeClean(page, 'a wrong code');
 });
 

@@ -14,7 +14,7 @@ describe('the statement on paper', () => {
     expect(more).toEqual([]);
     for (const part of [
       ...['Statement', '1 Jun to 30 Jun 2026', 'Hollow Lane Farm', 'tax no. T-2207', 'page 1 of 1'],
-      ...['what was written down by 1 Jul 2026, 09:12', 'Owed before 1 Jun 2026', '3,850.00', '2,617.80', '−2,000.00'],
+      ...['what was written down by 1 Jul 2026, 9:12', 'Owed before 1 Jun 2026', '3,850.00', '2,617.80', '−2,000.00'],
       ...['Payment 502, transfer', 'OYB 902, order 1187', '4,467.80', '11 days past due', '10 days to go', '1,850.00'],
     ])
       expect(text).toContain(part);

@@ -136,7 +136,7 @@ describe('a row of Today', () => {
   type Row = Parameters<typeof nextWords>[0];
   const row = (next: Partial<Row['next']>, more: Partial<Row> = {}): Row => ({
     ...{ orderId: 'o', number: 1187, plate: 'KTB 4471', car: 'Corvane R', customer: 'Ilse Vandermeer' },
-    ...{ complaint: '', titles: [], promiseAt: null, promiseWords: '', clocks: [], expected: null },
+    ...{ complaint: '', titles: [], promiseAt: null, promiseWords: '', clocks: [], expected: null, absent: null },
     next: { whose: 'ours', what: 'start-work', with: {}, since: 0, promise: 'none', ...next },
     ...more,
   });

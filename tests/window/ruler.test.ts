@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { placeLabels, rulerSpan, stepFor } from '../../renderer/places/cars/ruler.ts';
+import { isStruck, placeLabels, rulerSpan, shortened, stepFor } from '../../renderer/places/cars/ruler.ts';
 
 test('a step is 1, 2 or 5 times a power of ten', () => {
   expect([stepFor(61_492, 10), stepFor(7, 10), stepFor(120, 6), stepFor(0, 5)]).toEqual([10_000, 1, 20, 1]);
@@ -61,4 +61,16 @@ test('two that are due one right after the other at the end of the ruler both ge
     { id: 'near', x: 1197, wide: 187 },
   ];
   expect(placeLabels(points, 1226, 3)).toHaveLength(2);
+});
+
+test('a label that is shortened says so, and ends with a whole word where it can', () => {
+  expect(shortened('Front discs and pads', 20)).toBe('Front discs and pads');
+  expect(shortened('Swap the differential for a rebuilt unit', 26)).toBe('Swap the differential for…');
+  expect(shortened('Getriebesteuergerätewechsel', 26)).toBe('Getriebesteuergerätewechs…');
+});
+
+test('a figure of the ruler through which a stem would run is left out, its neighbours stay', () => {
+  expect([60, 100, 140].map((x) => isStruck(x, 40, [118]))).toEqual([false, true, true]);
+  expect(isStruck(100, 40, [])).toBe(false);
+  expect(isStruck(100, 40, [125])).toBe(false);
 });

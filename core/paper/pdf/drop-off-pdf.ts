@@ -1,4 +1,5 @@
 import { BOX, type DrawnView, outlineOf } from '../../car/outline.ts';
+import { timeShown } from '../../time/time-shown.ts';
 import type { DropOffSlip } from '../drop-off.ts';
 import { dropOffWords } from '../drop-off-words.ts';
 import { amountText, wholeText } from '../figures.ts';
@@ -90,7 +91,9 @@ function titleBlock({ document, words: w, slip, shaper, width }: Setting): Block
 function factRows({ document, words: w, slip }: Setting): [label: string, said: string][] {
   const { currency, mileage, testDrive, oldParts, storage, booked, came } = document;
   const at = (moment: PaperMoment | null) =>
-    moment === null ? '' : [w.date(moment.date, false), moment.time].filter((part) => part !== '').join(', ');
+    moment === null
+      ? ''
+      : [w.date(moment.date, false), timeShown(moment.time)].filter((part) => part !== '').join(', ');
   const sum = (minor: number | null) => (minor === null ? '' : `${amountText(minor, currency)}\u00a0${currency.code}`);
   const rows: [string, string][] = [
     [document.night ? slip.cameAtNight : slip.came, at(came)],

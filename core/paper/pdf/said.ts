@@ -1,3 +1,4 @@
+import { timeShown } from '../../time/time-shown.ts';
 import type { InvoicePaper, PaperDeclined, PaperMoment, QuotePaper } from '../document.ts';
 import { type Block, SIZE, words } from './block.ts';
 import { paragraph, type Setting, space } from './setting.ts';
@@ -44,7 +45,7 @@ export function saidBlocks(setting: Setting<QuotePaper | InvoicePaper>, width: n
 }
 
 function when({ shortDate }: Setting, at: PaperMoment): string {
-  return at.time === '' ? shortDate(at.date) : `${shortDate(at.date)}, ${at.time}`;
+  return at.time === '' ? shortDate(at.date) : `${shortDate(at.date)}, ${timeShown(at.time)}`;
 }
 
 /** What is unsafe says so first, in bold: the warning does not hang on colour. */

@@ -3,6 +3,7 @@ import { clashesWith, personClashesWith } from '../../../core/order/bay-clash.ts
 import { spreadOver } from '../../../core/order/spread.ts';
 import { addDays, weekday } from '../../../core/time/civil.ts';
 import { instantToWall } from '../../../core/time/instant.ts';
+import { timeShown } from '../../../core/time/time-shown.ts';
 import { Field } from '../../parts/Field.tsx';
 import { useOpenHours, useShop, useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
@@ -146,7 +147,7 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
       {each(clashesWith).map((other) => (
         <p key={other.orderId} className="small" role="status">
           <b className="in-heed">
-            {t('intake.clash', { car: other.plate || other.car, bay: other.bay, from: other.from })}
+            {t('intake.clash', { car: other.plate || other.car, bay: other.bay, from: timeShown(other.from) })}
           </b>{' '}
           {t('intake.clashHint')}
         </p>
@@ -154,7 +155,11 @@ export function BayTime({ value, onChange, error, orderId = '' }: Props) {
       {each(personClashesWith).map((other) => (
         <p key={other.orderId} className="small" role="status">
           <b className="in-heed">
-            {t('plan.clashPerson', { person: other.person, other: other.plate || other.car, from: other.from })}
+            {t('plan.clashPerson', {
+              person: other.person,
+              other: other.plate || other.car,
+              from: timeShown(other.from),
+            })}
           </b>
         </p>
       ))}

@@ -1,4 +1,5 @@
 import { wallToInstant } from '../../../core/time/instant.ts';
+import { timeShown } from '../../../core/time/time-shown.ts';
 import { amountText, type Writing } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
 import { civilText, timeText, weekdayText } from '../../words/times.ts';
@@ -15,7 +16,7 @@ export function readBack(
   const bay = bays.find((one) => one.id === draft.bayId);
   const rest: string[] = [];
   if (bay && draft.day !== '' && draft.from !== '')
-    rest.push(t('intake.footBay', { bay: bay.name, day: civilText(draft.day, writing), time: draft.from }));
+    rest.push(t('intake.footBay', { bay: bay.name, day: civilText(draft.day, writing), time: timeShown(draft.from) }));
   if (draft.promise !== '') {
     const at = wallToInstant(draft.promise, writing.zone);
     rest.push(t('intake.footPromise', { time: `${weekdayText(at, writing)}, ${timeText(at, writing)}` }));

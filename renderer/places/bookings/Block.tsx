@@ -1,5 +1,6 @@
 import { useRef } from 'react';
 import { formatQuantity } from '../../../core/measure/quantity.ts';
+import { timeShown } from '../../../core/time/time-shown.ts';
 import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
 import type { Stretch } from '../book-in/bay-day.ts';
@@ -36,7 +37,7 @@ export function Block({ one, bay, dayWords, lane, shown, held, onTake, onDrop, o
   const { from, to } = minutesTaken(one.part);
   const wide = shown.to - shown.from;
   const hours = formatQuantity(one.hours, writing.decimal);
-  const place = t('plan.place', { bay, day: dayWords, from: one.from, hours });
+  const place = t('plan.place', { bay, day: dayWords, from: timeShown(one.from), hours });
   const still = one.look === 'no-show' ? t('plan.didNotCome') : one.leftWithoutWork ? t('plan.leftWithoutWork') : '';
 
   /** The place under the mouse; null where no lane is. */

@@ -3,6 +3,7 @@ import type { OutputOf } from '../../../core/contract/index.ts';
 import { formatQuantity } from '../../../core/measure/quantity.ts';
 import { clashesWith, personClashesWith } from '../../../core/order/bay-clash.ts';
 import { spreadOver } from '../../../core/order/spread.ts';
+import { timeShown } from '../../../core/time/time-shown.ts';
 import { hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
@@ -39,7 +40,7 @@ export function InHand(props: Props) {
       : t('plan.place', {
           bay: bays.find((bay) => bay.id === place.bayId)?.name ?? '',
           day: weekdayText(Date.parse(`${place.day}T12:00Z`), { ...writing, zone: 'UTC' }),
-          ...{ from: place.from, hours: formatQuantity(place.hours, writing.decimal) },
+          ...{ from: timeShown(place.from), hours: formatQuantity(place.hours, writing.decimal) },
         });
   const { hand, done } = plan;
   if (hand !== null) return <Open {...props} key={hand.one?.id ?? ''} hand={hand} say={say} />;
@@ -177,9 +178,9 @@ function Doubts({ hand, booked, bays, load }: Pick<Props, 'booked' | 'bays' | 'l
   };
   const bay = bays.find((other) => other.id === place.bayId)?.name ?? '';
   const told = [
-    ...each(clashesWith).map((other) => t('plan.clashBay', { other: other.name, bay, from: other.from })),
+    ...each(clashesWith).map((other) => t('plan.clashBay', { other: other.name, bay, from: timeShown(other.from) })),
     ...each(personClashesWith).map((other) =>
-      t('plan.clashPerson', { person: other.person, other: other.name, from: other.from }),
+      t('plan.clashPerson', { person: other.person, other: other.name, from: timeShown(other.from) }),
     ),
   ];
   const clash = told.length > 0;

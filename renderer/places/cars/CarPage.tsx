@@ -24,6 +24,7 @@ import { aheadPoints, lifeEvents } from './life-events.ts';
 import { MileageRuler } from './MileageRuler.tsx';
 import { PlateAndOwner } from './PlateAndOwner.tsx';
 import { DeclinedWork, PastVisits, Visits } from './Visits.tsx';
+import { WhereNow } from './WhereNow.tsx';
 import '../customers/list.css';
 import './car.css';
 
@@ -74,6 +75,7 @@ export function CarPage({ id }: { readonly id: string }) {
         </>
       }
     >
+      <WhereNow visits={data.visits} />
       {history ? <History carId={id} /> : null}
       <section className="car-part">
         <h2>

@@ -3,10 +3,9 @@ import { useMeasured } from '../../frame/measured.ts';
 import { useWriting } from '../../state/shop.ts';
 import { wholeText } from '../../words/figures.ts';
 import { t } from '../../words/t.ts';
-import { fitting } from '../today/strip/lay-out.ts';
 import type { LifePoint } from './life.ts';
 import type { LifeEvent } from './life-events.ts';
-import { EDGES, placeLabels, rulerSpan, stepFor } from './ruler.ts';
+import { EDGES, isStruck, placeLabels, rulerSpan, shortened, stepFor } from './ruler.ts';
 
 interface Props {
   readonly visits: readonly LifePoint[];
@@ -20,6 +19,8 @@ const LANES = 3;
 const LANE = 22;
 /** Pixels of one sign at 15 px semibold, and how long a label may be. */
 const SIGN = 7.8;
+/** Pixels of one figure of a tick at 13 px. */
+const TICK_SIGN = 7.2;
 const LONGEST = 26;
 
 /** The car's life on one ruler of distance: visits above it, what is ahead and what else befell it below. Drawn to its width. */
@@ -34,7 +35,7 @@ export function MileageRuler({ visits, again, events, unit }: Props) {
   const x = (distance: number) => start + ((distance - span.from) / (span.to - span.from)) * (end - start);
   const step = stepFor(span.to - span.from, Math.max(2, (end - start) / (92 * scale)));
   const ticks = Array.from({ length: Math.floor((span.to - span.from) / step) + 1 }, (_, i) => span.from + i * step);
-  const short = (words: string) => fitting(words, LONGEST) || words.slice(0, LONGEST);
+  const short = (words: string) => shortened(words, LONGEST);
   const labels = (points: readonly LifePoint[]) =>
     placeLabels(
       points.map(({ id, distance, words }) => ({ id, x: x(distance), wide: short(words).length * SIGN * scale })),
@@ -45,6 +46,7 @@ export function MileageRuler({ visits, again, events, unit }: Props) {
   const befell = events.map((event) => ({ ...event, words: t(`cars.event-${event.what}`, { words: event.words }) }));
   const beneath = [...again, ...befell];
   const below = labels(beneath);
+  const stems = below.flatMap(({ id }) => beneath.filter((one) => one.id === id).map(({ distance }) => x(distance)));
   const lanes = 1 + Math.max(-1, ...above.map((label) => label.lane));
   const line = (lanes * LANE + 22) * scale;
   const under = line + 44 * scale;
@@ -57,14 +59,19 @@ export function MileageRuler({ visits, again, events, unit }: Props) {
     <div ref={place} className="life-ruler">
       {width === 0 ? null : (
         <svg width={width} height={high} role="img" aria-label={t('cars.ruler')}>
-          {ticks.map((tick) => (
-            <g key={tick}>
-              <line x1={x(tick)} x2={x(tick)} y1={line} y2={line + 12 * scale} stroke="var(--ink)" />
-              <text className="ruler-tick" x={x(tick)} y={line + 30 * scale} textAnchor="middle">
-                {wholeText(tick, writing)}
-              </text>
-            </g>
-          ))}
+          {ticks.map((tick) => {
+            const words = wholeText(tick, writing);
+            return (
+              <g key={tick}>
+                <line x1={x(tick)} x2={x(tick)} y1={line} y2={line + 12 * scale} stroke="var(--ink)" />
+                {isStruck(x(tick), words.length * TICK_SIGN * scale, stems) ? null : (
+                  <text className="ruler-tick" x={x(tick)} y={line + 30 * scale} textAnchor="middle">
+                    {words}
+                  </text>
+                )}
+              </g>
+            );
+          })}
           <text className="ruler-tick" x={0} y={line + 30 * scale}>
             {t(unit === 'km' ? 'cars.km' : 'cars.mi')}
           </text>

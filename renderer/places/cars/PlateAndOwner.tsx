@@ -58,7 +58,7 @@ interface FormProps {
 function useFrom() {
   const writing = useWriting();
   const [from, setFrom] = useState(() => civilDateOf(Date.now(), writing.zone));
-  return { from, field: <Field label={t('cars.fromDay')} type="date" value={from} onChange={setFrom} /> };
+  return { from, field: <Field label={t('cars.fromDay')} type="date" past value={from} onChange={setFrom} /> };
 }
 
 function NewPlate({ car, onDone }: FormProps) {

@@ -1,3 +1,5 @@
+import { fitting } from '../today/strip/lay-out.ts';
+
 /** A point on the ruler with the label that wants to stand over it. Lengths in pixels. */
 export interface Labelled {
   readonly id: string;
@@ -77,3 +79,13 @@ export function rulerSpan(least: number, most: number): { readonly from: number;
   const from = near ? Math.max(0, Math.floor((least - step) / step) * step) : 0;
   return { from, to: Math.max(from + step, Math.ceil((most + step / 2) / step) * step) };
 }
+
+/** Words that fit into so many signs, whole words where that goes; what is left out is told by its three points. */
+export function shortened(words: string, most: number): string {
+  if (words.length <= most) return words;
+  return `${fitting(words, most - 1) || words.slice(0, most - 1)}…`;
+}
+
+/** Whether a stem, by its x, runs through a figure that stands centred at `x` and is so wide. */
+export const isStruck = (x: number, wide: number, stems: readonly number[]): boolean =>
+  stems.some((stem) => Math.abs(stem - x) < wide / 2 + STEM);

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
+import { SmallForm } from '../../parts/SmallForm.tsx';
 import { useNow } from '../../state/now.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
@@ -53,13 +53,7 @@ function GiveKey({ orderId, onDone }: { readonly orderId: string; readonly onDon
     if (answer.ok) onDone();
   };
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go();
-      }}
-    >
+    <SmallForm verb={t('contact.keyGive')} onSend={go} busy={give.busy} wrong={<NotSaved error={give.error} />}>
       <Field
         label={t('contact.keyWhom')}
         value={toWhom}
@@ -69,10 +63,6 @@ function GiveKey({ orderId, onDone }: { readonly orderId: string; readonly onDon
         error={tried && toWhom.trim() === '' ? t('contact.keyWhomNeeded') : null}
       />
       <Field label={t('contact.keyWhat')} value={words} onChange={setWords} maxLength={200} />
-      <Button small type="submit" disabled={give.busy}>
-        {t('contact.keyGive')}
-      </Button>
-      <NotSaved error={give.error} />
-    </form>
+    </SmallForm>
   );
 }

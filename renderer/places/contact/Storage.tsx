@@ -3,6 +3,7 @@ import { hrefOf } from '../../frame/router.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
+import { SmallForm } from '../../parts/SmallForm.tsx';
 import type { Order } from '../../sheet/order.ts';
 import { useShop, useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
@@ -89,13 +90,7 @@ function Told({ order }: { readonly order: Order }) {
       </p>
     );
   return (
-    <form
-      className="row-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go();
-      }}
-    >
+    <SmallForm verb={t('contact.keep')} onSend={go} busy={change.busy} wrong={<NotSaved error={change.error} />}>
       <Field
         label={t('contact.storagePrice')}
         value={price}
@@ -111,10 +106,6 @@ function Told({ order }: { readonly order: Order }) {
         inputMode="numeric"
         error={tried && freeWorkingDays === null ? t('shop.wholeWrong', { least: 0, most: FREE_MOST }) : null}
       />
-      <Button small type="submit" disabled={change.busy}>
-        {t('contact.keep')}
-      </Button>
-      <NotSaved error={change.error} />
-    </form>
+    </SmallForm>
   );
 }

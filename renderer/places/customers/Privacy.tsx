@@ -5,6 +5,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
+import { SmallForm } from '../../parts/SmallForm.tsx';
 import { saveText } from '../../parts/save-text.ts';
 import { WordMark } from '../../parts/WordMark.tsx';
 import { ask } from '../../state/call.ts';
@@ -77,12 +78,12 @@ function Open({ row }: { readonly row: Request }) {
   const [words, setWords] = useState('');
   const late = row.answerBy < civilDateOf(Date.now(), writing.zone);
   return (
-    <form
-      className="privacy-open"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void answer.run({ id: row.id, revision: row.revision, answer: came, words });
-      }}
+    <SmallForm
+      verb={t('privacy.answerGo')}
+      onSend={() => answer.run({ id: row.id, revision: row.revision, answer: came, words })}
+      busy={answer.busy}
+      look="privacy-open"
+      wrong={<NotSaved error={answer.error} />}
     >
       <p>
         {t('privacy.open', {
@@ -99,11 +100,7 @@ function Open({ row }: { readonly row: Request }) {
         onChange={setCame}
       />
       <Field label={t('privacy.answerWords')} value={words} onChange={setWords} maxLength={1000} />
-      <Button small type="submit" disabled={answer.busy}>
-        {t('privacy.answerGo')}
-      </Button>
-      <NotSaved error={answer.error} />
-    </form>
+    </SmallForm>
   );
 }
 
@@ -134,16 +131,17 @@ function Asks({ id, onDone }: { readonly id: string; readonly onDone: () => void
     if ((await asked.run({ customerId: id, askedOn, way, words })).ok) onDone();
   };
   return (
-    <form
-      className="contact-draft"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go();
-      }}
+    <SmallForm
+      verb={t('privacy.askGo')}
+      onSend={go}
+      busy={asked.busy}
+      leave={{ words: t('privacy.leave'), onLeave: onDone }}
+      wrong={<NotSaved error={asked.error} />}
     >
       <Field
         label={t('privacy.askedOn')}
         type="date"
+        past
         value={askedOn}
         onChange={setAskedOn}
         autoFocus
@@ -156,15 +154,6 @@ function Asks({ id, onDone }: { readonly id: string; readonly onDone: () => void
         onChange={setWay}
       />
       <Field label={t('privacy.words')} value={words} onChange={setWords} maxLength={1000} />
-      <div className="contact-acts">
-        <Button small type="submit" disabled={asked.busy}>
-          {t('privacy.askGo')}
-        </Button>
-        <Button small onClick={onDone}>
-          {t('privacy.leave')}
-        </Button>
-      </div>
-      <NotSaved error={asked.error} />
-    </form>
+    </SmallForm>
   );
 }

@@ -68,10 +68,11 @@ function Days({ customer }: Props) {
   return (
     <section className="statement-part" aria-label={t('statement.title')}>
       <div className="statement-days">
-        <Field label={t('statement.from')} type="date" value={from ?? data?.from ?? ''} onChange={setFrom} />
+        <Field label={t('statement.from')} type="date" past value={from ?? data?.from ?? ''} onChange={setFrom} />
         <Field
           label={t('statement.until')}
           type="date"
+          past
           value={until ?? data?.until ?? ''}
           onChange={setUntil}
           error={askedWrong}

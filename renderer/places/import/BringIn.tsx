@@ -106,7 +106,7 @@ export default function BringIn() {
               )}
             </div>
           )}
-          <BadRows table={file.table} bad={tried.bad} />
+          <BadRows table={file.table} mapping={mapping} bad={tried.bad} />
         </section>
       )}
       {back === null ? null : (

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { InputOf } from '../../../core/contract/index.ts';
-import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
+import { SmallForm } from '../../parts/SmallForm.tsx';
 import { useShop, useWriting } from '../../state/shop.ts';
 import { useDo } from '../../state/use-do.ts';
 import { t } from '../../words/t.ts';
@@ -37,19 +37,16 @@ export function StatementSent({ which, until, customer, email, onDone }: Props) 
   const subject = t('statement.mailSubject', { day: civilText(until, writing), shop });
   return (
     <div>
-      <form
-        className="row-form"
-        aria-label={t('statement.sentOf', { name: customer })}
-        onSubmit={(event) => {
-          event.preventDefault();
-          void record();
-        }}
+      <SmallForm
+        verb={t('statement.wasSent')}
+        onSend={record}
+        busy={sent.busy}
+        big
+        name={t('statement.sentOf', { name: customer })}
+        said={t('statement.wasSentOf', { name: customer })}
       >
         <Field label={t('statement.how')} value={how} onChange={setHow} error={missing} maxLength={120} />
-        <Button type="submit" disabled={sent.busy} label={t('statement.wasSentOf', { name: customer })}>
-          {t('statement.wasSent')}
-        </Button>
-      </form>
+      </SmallForm>
       {email === '' ? null : (
         <a
           className="link small"

@@ -39,6 +39,7 @@ export function Statements() {
         <Field
           label={t('statement.until')}
           type="date"
+          past
           value={day ?? data?.until ?? ''}
           onChange={setDay}
           error={error?.code === 'bad-input' ? errorSentence(error, writing) : null}

@@ -1,5 +1,7 @@
 import { useRef } from 'react';
+import { civilDateOf } from '../../../core/time/instant.ts';
 import { useKey } from '../../frame/keys.ts';
+import { useWriting } from '../../state/shop.ts';
 import { t } from '../../words/t.ts';
 import type { OrderFilter } from './OrderWeek.tsx';
 
@@ -16,8 +18,9 @@ interface Props {
 export function FilterSentence({ filter, first, onChange }: Props) {
   const which = useRef<HTMLSelectElement>(null);
   useKey('F', () => which.current?.focus());
-  const last = new Date().getFullYear();
-  const years = first === null ? [] : yearsBack(last, new Date(first).getFullYear());
+  const { zone } = useWriting();
+  const yearOf = (at: number) => Number(civilDateOf(at, zone).slice(0, 4));
+  const years = first === null ? [] : yearsBack(yearOf(Date.now()), yearOf(first));
   return (
     <search className="orders-filter">
       {t('orders.show')}{' '}

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { formatQuantity } from '../../../core/measure/quantity.ts';
+import { timeShown } from '../../../core/time/time-shown.ts';
 import { Button } from '../../parts/Button.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
 import { useShop, useWriting } from '../../state/shop.ts';
@@ -10,6 +11,8 @@ import { t } from '../../words/t.ts';
 import { civilText } from '../../words/times.ts';
 import { type BayDraft, BayTime } from '../book-in/BayTime.tsx';
 import { readHours } from '../book-in/draft.ts';
+import { DidNotCome } from './DidNotCome.tsx';
+import './move-booking.css';
 
 type Order = OutputOf<'order.get'>;
 
@@ -51,7 +54,7 @@ export function MoveBooking({ order }: { readonly order: Order }) {
           : t('orders.booking', {
               bay: booking.bay,
               day: civilText(booking.day, writing),
-              from: booking.from,
+              from: timeShown(booking.from),
               hours: quantityText(booking.hours, 'h', writing),
             })}{' '}
         <button
@@ -65,6 +68,7 @@ export function MoveBooking({ order }: { readonly order: Order }) {
       </p>
       {value === null ? null : (
         <form
+          className="move-booking-form"
           onSubmit={(event) => {
             event.preventDefault();
             void go();
@@ -89,6 +93,7 @@ export function MoveBooking({ order }: { readonly order: Order }) {
         </form>
       )}
       <NotSaved error={move.error} />
+      <DidNotCome order={order} />
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import { memo, useLayoutEffect } from 'react';
 import type { OutputOf, ParsedInputOf } from '../../../core/contract/index.ts';
+import { civilDateOf } from '../../../core/time/instant.ts';
 import { NotSaved } from '../../parts/Notice.tsx';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
@@ -50,5 +51,5 @@ export const OrderWeek = memo(function OrderWeek({ filter, week, before, onMade 
 
 function dayWords(day: string, writing: ReturnType<typeof useWriting>): string {
   const words = weekdayText(Date.parse(`${day}T12:00Z`), { ...writing, zone: 'UTC' });
-  return day.startsWith(String(new Date().getUTCFullYear())) ? words : `${words} ${day.slice(0, 4)}`;
+  return day.slice(0, 4) === civilDateOf(Date.now(), writing.zone).slice(0, 4) ? words : `${words} ${day.slice(0, 4)}`;
 }

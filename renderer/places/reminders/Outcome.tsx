@@ -3,6 +3,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
+import { SmallForm } from '../../parts/SmallForm.tsx';
 import { useDo } from '../../state/use-do.ts';
 import { t } from '../../words/t.ts';
 import type { Reminder } from './reminder-words.ts';
@@ -94,12 +95,13 @@ export function End({
     if (answer.ok) onLeave();
   };
   return (
-    <form
-      className="contact-draft"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void go();
-      }}
+    <SmallForm
+      big
+      verb={t('reminders.endGo')}
+      onSend={go}
+      busy={close.busy}
+      leave={{ words: t('contact.leave'), onLeave }}
+      wrong={<NotSaved error={close.error} />}
     >
       <Field
         label={t('reminders.endWhy')}
@@ -109,13 +111,6 @@ export function End({
         autoFocus
         error={tried && why.trim() === '' ? t('reminders.endWhyNeeded') : null}
       />
-      <div className="contact-acts">
-        <Button type="submit" disabled={close.busy}>
-          {t('reminders.endGo')}
-        </Button>
-        <Button onClick={onLeave}>{t('contact.leave')}</Button>
-      </div>
-      <NotSaved error={close.error} />
-    </form>
+    </SmallForm>
   );
 }

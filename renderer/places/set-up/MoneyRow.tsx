@@ -98,6 +98,7 @@ function Tax({ tax, n, errors, onChange, onRemove }: TaxProps) {
         <Field
           label={t('start.checkedOn')}
           type="date"
+          past
           value={tax.checkedOn}
           onChange={(checkedOn) => onChange({ checkedOn })}
         />

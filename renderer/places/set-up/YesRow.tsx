@@ -33,6 +33,7 @@ export function YesRow({ draft, change, errors }: Props) {
         <Field
           label={t('start.checkedOn')}
           type="date"
+          past
           value={draft.overCheckedOn}
           onChange={(overCheckedOn) => change({ overCheckedOn })}
         />

@@ -1,3 +1,4 @@
+import { timeShown } from '../../../core/time/time-shown.ts';
 import { hrefOf } from '../../frame/router.ts';
 import { Cell } from '../../parts/Cell.tsx';
 import { act } from '../../state/call.ts';
@@ -77,7 +78,7 @@ export function Bays() {
           <Setting
             key={field}
             label={t(`shop.${field}`)}
-            show={(settings) => settings[field]}
+            show={(settings) => timeShown(settings[field])}
             read={(text) => {
               const time = /^(\d{1,2}):?(\d\d)$/.exec(text.trim());
               if (time === null || Number(time[1]) > 23 || Number(time[2]) > 59) return null;

@@ -133,7 +133,7 @@ export function SettingChoice<V extends string>({ label, value, options, change,
   );
 }
 
-/** A day as a setting; none is allowed. */
+/** The day that something was checked on, as a setting; none is allowed. */
 export function SettingDay({ label, show, read, note }: Omit<SettingProps, 'wrong' | 'figure' | 'placeholder'>) {
   const page = useShopPage();
   const value = show(page.settings);
@@ -148,6 +148,7 @@ export function SettingDay({ label, show, read, note }: Omit<SettingProps, 'wron
       <Field
         label={label}
         type="date"
+        past
         value={text}
         readOnly={!page.mayChange}
         onChange={setText}

@@ -7,12 +7,14 @@ import { Button } from '../../parts/Button.tsx';
 import { Empty } from '../../parts/Empty.tsx';
 import { useRowKeys } from '../../parts/row-keys.ts';
 import { useNow } from '../../state/now.ts';
+import { useSession } from '../../state/session.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useAsk } from '../../state/use-ask.ts';
 import { errorSentence } from '../../words/error-sentence.ts';
 import { t } from '../../words/t.ts';
 import { usePlan } from '../bookings/use-plan.ts';
 import { AlsoWaits } from './AlsoWaits.tsx';
+import { NotCome } from './NotCome.tsx';
 import { isLate } from './row-words.ts';
 import { Day } from './strip/Day.tsx';
 import { TodayInHand } from './TodayInHand.tsx';
@@ -84,6 +86,7 @@ function Group(props: {
 }) {
   const { group, rows, now } = props;
   const writing = useWriting();
+  const desk = useSession((session) => session.person?.role !== 'mechanic');
   return (
     <section className="today-group" aria-labelledby={`today-${group}`}>
       <header>
@@ -97,6 +100,9 @@ function Group(props: {
           {rows.map((row) => (
             <li key={row.orderId}>
               <TodayRow row={row} now={now} writing={writing} />
+              {row.absent === null || !desk ? null : (
+                <NotCome orderId={row.orderId} revision={row.absent} car={row.plate || row.car} />
+              )}
             </li>
           ))}
         </ul>

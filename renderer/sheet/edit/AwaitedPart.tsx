@@ -1,7 +1,6 @@
 import { useState } from 'react';
-import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
-import { holdUnread } from '../../parts/unread.ts';
+import { SmallForm } from '../../parts/SmallForm.tsx';
 import { useNow } from '../../state/now.ts';
 import { useWriting } from '../../state/shop.ts';
 import { useDo } from '../../state/use-do.ts';
@@ -27,7 +26,6 @@ export function AwaitedPart({ order, line }: { readonly order: Order; readonly l
   const waiting = all.find((one) => one.arrivedAt === null);
 
   const send = async () => {
-    if (holdUnread()) return;
     const kind = line.kind === 'outside' ? 'outside' : 'part';
     const answer = await place.run({ lineId: line.id, kind, supplier, reference, dueOn: dueOn === '' ? null : dueOn });
     if (answer.ok) setOpen(false);
@@ -54,7 +52,7 @@ export function AwaitedPart({ order, line }: { readonly order: Order; readonly l
         </p>
       ))}
       {waiting !== undefined ? (
-        <div className="row-form">
+        <SmallForm verb={t('edit.came')} onSend={came} busy={arrive.busy}>
           <Field
             label={t('edit.bill')}
             value={bill}
@@ -62,19 +60,13 @@ export function AwaitedPart({ order, line }: { readonly order: Order; readonly l
             figure
             error={unread ? t('sheet.unread', { label: t('edit.bill') }) : null}
           />
-          <Button small onClick={() => void came()} disabled={arrive.busy}>
-            {t('edit.came')}
-          </Button>
-        </div>
+        </SmallForm>
       ) : open ? (
-        <div className="row-form">
+        <SmallForm verb={t('edit.noteOrder')} onSend={send} busy={place.busy}>
           <Field label={t('edit.supplier')} value={supplier} onChange={setSupplier} autoFocus maxLength={80} />
           <Field label={t('edit.reference')} value={reference} onChange={setReference} maxLength={60} />
           <Field label={t('edit.dueOn')} type="date" value={dueOn} onChange={setDueOn} />
-          <Button small onClick={() => void send()} disabled={place.busy}>
-            {t('edit.noteOrder')}
-          </Button>
-        </div>
+        </SmallForm>
       ) : (
         <button type="button" className="link small" onClick={() => setOpen(true)}>
           {t(line.kind === 'outside' ? 'edit.sendOut' : 'edit.orderIt')}

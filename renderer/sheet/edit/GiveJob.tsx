@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
+import { SmallForm } from '../../parts/SmallForm.tsx';
 import { useDo } from '../../state/use-do.ts';
 import { t } from '../../words/t.ts';
 import type { Job } from '../order.ts';
@@ -28,12 +28,13 @@ export function GiveJob({ job }: { readonly job: Job }) {
       </button>
     );
   return (
-    <div className="row-form">
+    <SmallForm
+      verb={t('edit.giveJob', { letter })}
+      onSend={() => give.run({ id, revision, given: true, why })}
+      busy={give.busy}
+      wrong={<Wrong error={give.error} />}
+    >
       <Field label={t('edit.giveWhy')} value={why} onChange={setWhy} autoFocus maxLength={200} />
-      <Button small onClick={() => void give.run({ id, revision, given: true, why })} disabled={give.busy}>
-        {t('edit.giveJob', { letter })}
-      </Button>
-      <Wrong error={give.error} />
-    </div>
+    </SmallForm>
   );
 }

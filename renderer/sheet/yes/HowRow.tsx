@@ -68,6 +68,7 @@ export function HowRow({ order, quotes, draft, onDraft, upTo, wrongs }: FormProp
             <Field
               label={t('decision.when')}
               type="datetime-local"
+              past
               value={draft.at ?? `${wall.date}T${wall.time}`}
               onChange={(at) => onDraft({ at })}
               onLeave={() => onDraft({ at: draft.at === '' ? null : draft.at })}

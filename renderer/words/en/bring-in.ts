@@ -73,6 +73,7 @@ export const bringIn = {
   badStay: 'The others can. Put these right in the file and bring it in again.',
   line: 'line {line}',
   badField: '{field} {problem}',
+  badValue: '{field} “{value}” {problem}',
   more: 'and {n} more',
   saveBad: 'Save these rows with their reasons',
   reason: 'reason',

@@ -47,6 +47,7 @@ export const frame = {
   enterTitle: 'Who is working?',
   enterWho: 'Person',
   enterCode: 'Code',
+  enterNobody: 'Choose a name first; the code belongs to it.',
   enterGo: 'Start working',
   enterWrong: 'That is not the code of {person}. Type it again.',
   notOpen: 'This window is not let in. Open Crownwheel again from its own start, and it will be.',

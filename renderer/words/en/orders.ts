@@ -70,6 +70,7 @@ export const orders = {
   owes: '{sum} open.',
   noBooking: 'In no bay yet.',
   booking: '{bay}, {day} at {from}, {hours}.',
+  missed: 'Did not come: {bay}, {day} at {from}.',
   giveBay: 'Give it a bay',
   moveBay: 'Move it',
   bookBay: 'Book the bay',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { guessDateOrder, guessMapping } from '../../../core/bring-in/fields.ts';
-import { readDay, readRow } from '../../../core/bring-in/row.ts';
+import { readDay, readRow, valueShown } from '../../../core/bring-in/row.ts';
 
 test('columns are guessed by their names, each field once, whatever the order and the language', () => {
   const guess = (...names: string[]) => guessMapping(names, [], 2).columns;
@@ -64,4 +64,13 @@ test('a row gives what it names and says what cannot be read', () => {
     { field: 'car-plate', problem: 'missing' },
     { field: 'customer-name', problem: 'missing' },
   ]);
+});
+
+test('the value that is named in a sentence is what stands in the row, joined and not too long', () => {
+  const mapping = { columns: ['customer-name', null, 'customer-name', 'customer-note'] } as const;
+  const cells = [' Ansel ', 'left out', 'Élise', 'n'.repeat(61)];
+  expect(valueShown(cells, mapping, 'customer-name')).toBe('Ansel Élise');
+  expect(valueShown(cells, mapping, 'customer-note')).toBe(`${'n'.repeat(60)}…`);
+  expect(valueShown(cells, mapping, 'car-plate')).toBe('');
+  expect(valueShown([], mapping, 'customer-name')).toBe('');
 });

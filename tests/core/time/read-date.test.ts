@@ -64,8 +64,28 @@ describe('a date as typed', () => {
     expect(read(text)).toEqual({ problem: 'unread' }),
   );
 
+  // Where only the past makes sense: the last such day, today counts; a day of the week is the last one before today.
+  test.each([
+    ['28.11', 'day-month', '2026-11-28'],
+    ['29.11', 'day-month', '2026-11-29'],
+    ['30.11', 'day-month', '2025-11-30'],
+    ['12/31', 'month-day', '2025-12-31'],
+    ['29.2', 'day-month', '2024-02-29'],
+    ['30.11.2027', 'day-month', '2027-11-30'],
+    ['mon', 'day-month', '2026-11-23'],
+    ['saturday', 'day-month', '2026-11-28'],
+    ['sunday', 'day-month', '2026-11-22'],
+    ['tomorrow', 'day-month', '2026-11-30'],
+  ] as const)('%s of the past in %s is %s', (text, form, date) =>
+    expect(readDate(text, { today: '2026-11-29', form, weekdays, near, past: true })).toEqual({ date }),
+  );
+
   test('29 February is looked for past a year without one', () =>
     expect(read('29.2', 'day-month', '2096-03-01')).toEqual({ date: '2104-02-29' }));
+  test('and before one', () =>
+    expect(readDate('29.2', { today: '2104-02-28', form: 'day-month', weekdays, near, past: true })).toEqual({
+      date: '2096-02-29',
+    }));
 
   test('what is written is read again, in every form', () => {
     const forms = fc.constantFrom<DateForm>('language', 'day-month', 'month-day', 'year-month');

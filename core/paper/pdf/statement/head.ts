@@ -1,3 +1,4 @@
+import { timeShown } from '../../../time/time-shown.ts';
 import { spanText } from '../../statement-words.ts';
 import { type Block, block, type Item, rule, SIZE, setText, words } from '../block.ts';
 import { firstLine } from '../head.ts';
@@ -40,7 +41,7 @@ export function facts({ document, words: w, said, shaper, width, date }: Stateme
   const named = [...to.filter((line) => line !== ''), ...(taxNumber === '' ? [] : [w.taxNumber(taxNumber)])];
   const parts = [
     column(w.facts.for, named, 0, left - gap, true),
-    column(said.madeFrom, [said.asOf(date(asOf.date), asOf.time)], left, width - left, false),
+    column(said.madeFrom, [said.asOf(date(asOf.date), timeShown(asOf.time))], left, width - left, false),
   ];
   const height = Math.max(...parts.map(({ bottom }) => bottom)) + 6;
   return block(height, [

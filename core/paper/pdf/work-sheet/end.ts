@@ -1,3 +1,4 @@
+import { timeShown } from '../../../time/time-shown.ts';
 import { quantityText } from '../../figures.ts';
 import { paperWords } from '../../words.ts';
 import { type Block, block, type Item, rule, SIZE, setText, words } from '../block.ts';
@@ -59,7 +60,7 @@ function clockTable({ document, sheet, shaper }: SheetSetting, wide: number): Bl
 export function sheetFoot({ document, sheet, shaper, width }: SheetSetting, page: number, of: number): readonly Item[] {
   const { date: dateOf, page: pageOf, practice } = paperWords(document.language, document.dateForm);
   const { date, time } = document.printed;
-  const right = `${sheet.printed(dateOf(date, false), time)}, ${pageOf(page, of)}`;
+  const right = `${sheet.printed(dateOf(date, false), timeShown(time))}, ${pageOf(page, of)}`;
   const name = document.practice ? `${practice}, ${document.garage.name}` : document.garage.name;
   const printed = oneLine(shaper, words(right), SIZE.small, 0, 11);
   const left = setText(shaper, words(`${name}. ${sheet.manual}`), {

@@ -20,10 +20,11 @@ export function UsedOil() {
   return (
     <>
       <div className="side-by-side">
-        <Field label={t('fluids.from')} type="date" value={from} onChange={setFrom} />
+        <Field label={t('fluids.from')} type="date" past value={from} onChange={setFrom} />
         <Field
           label={t('fluids.to')}
           type="date"
+          past
           value={to}
           onChange={setTo}
           error={from !== '' && to !== '' && !fits ? t('fluids.wrongDays') : null}
