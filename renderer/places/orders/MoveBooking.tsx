@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { OutputOf } from '../../../core/contract/index.ts';
 import { formatQuantity } from '../../../core/measure/quantity.ts';
 import { timeShown } from '../../../core/time/time-shown.ts';
@@ -24,6 +24,16 @@ export function MoveBooking({ order }: { readonly order: Order }) {
   const [value, setValue] = useState<BayDraft | null>(null);
   const [tried, setTried] = useState(false);
   const { booking, id, revision } = order;
+  const form = useRef<HTMLFormElement>(null);
+  const isOpen = value !== null;
+  // Its button comes into sight with it, also once the days stand in it.
+  useEffect(() => {
+    const node = form.current;
+    if (!isOpen || node === null) return;
+    const watcher = new ResizeObserver(() => node.scrollIntoView({ block: 'nearest' }));
+    watcher.observe(node);
+    return () => watcher.disconnect();
+  }, [isOpen]);
   if (order.handedOverAt !== null || order.cancelledAt !== null) return null;
 
   const open = () =>
@@ -68,6 +78,7 @@ export function MoveBooking({ order }: { readonly order: Order }) {
       </p>
       {value === null ? null : (
         <form
+          ref={form}
           className="move-booking-form"
           onSubmit={(event) => {
             event.preventDefault();
