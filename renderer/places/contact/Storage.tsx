@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { hrefOf } from '../../frame/router.ts';
-import { Button } from '../../parts/Button.tsx';
 import { Field } from '../../parts/Field.tsx';
 import { NotSaved } from '../../parts/Notice.tsx';
 import { SmallForm } from '../../parts/SmallForm.tsx';
