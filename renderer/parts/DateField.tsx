@@ -1,7 +1,7 @@
 import { type Ref, useEffect, useRef, useState } from 'react';
 import { addDays, isCivilDate, weekday } from '../../core/time/civil.ts';
-import { comboOf } from '../frame/keys.ts';
 import { timeShown } from '../../core/time/time-shown.ts';
+import { comboOf } from '../frame/keys.ts';
 import { useWriting } from '../state/shop.ts';
 import { t } from '../words/t.ts';
 import { civilText, weekdayNames } from '../words/times.ts';
