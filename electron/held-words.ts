@@ -14,6 +14,7 @@ const SENTENCES: Readonly<Record<HeldWhat, string>> = {
   'torque-missing': 'job {letter}, step {step}: {missing} torque entries are missing',
   'second-missing': 'job {letter}, step {step}: the second person has not signed',
   'step-failed': 'job {letter}, step {step} failed and was not done since',
+  'step-not-needed': 'job {letter}, step {step} was left out as not needed, which is the owner’s to say',
   'final-check-missing': 'job {letter}: nobody has gone through its final list',
   quarantine: 'do not release: {words}',
   'mileage-out-missing': 'the mileage on leaving is missing',

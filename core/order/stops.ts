@@ -20,6 +20,8 @@ export interface CloseOutFacts {
   readonly secondMissing: readonly { readonly job: string; readonly step: number }[];
   /** Steps with a hold that failed and were not done since. */
   readonly stepsFailed: readonly { readonly job: string; readonly step: number }[];
+  /** Steps with bolts to a figure or a second person that somebody else than the owner left out. */
+  readonly stepsLeftOut: readonly { readonly job: string; readonly step: number }[];
   /** Letters of jobs whose final list nobody has gone through. */
   readonly finalChecksMissing: readonly string[];
   /** What must not be used or released, in words. */
@@ -41,6 +43,7 @@ export const PASSED = [
   'torque-missing',
   'second-missing',
   'step-failed',
+  'step-not-needed',
   'final-check-missing',
   'quarantine',
   'mileage-out-missing',
@@ -69,6 +72,7 @@ export function stopsOf(facts: CloseOutFacts): Stop[] {
     add('torque-missing', 'owner', { letter: job, step, missing });
   for (const { job, step } of facts.secondMissing) add('second-missing', 'owner', { letter: job, step });
   for (const { job, step } of facts.stepsFailed) add('step-failed', 'owner', { letter: job, step });
+  for (const { job, step } of facts.stepsLeftOut) add('step-not-needed', 'owner', { letter: job, step });
   for (const letter of facts.finalChecksMissing) add('final-check-missing', 'owner', { letter });
   for (const words of facts.quarantined) add('quarantine', 'owner', { words });
   if (facts.mileageOutMissing) add('mileage-out-missing', 'owner', {});

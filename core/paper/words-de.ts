@@ -74,6 +74,7 @@ export const GERMAN: PaperWords = {
     'torque-missing': ({ letter = '', step = '' }) => `Anzugswerte fehlen, ${letter}, Schritt ${step}`,
     'second-missing': ({ letter = '', step = '' }) => `Zweite Unterschrift fehlt, ${letter}, Schritt ${step}`,
     'step-failed': ({ letter = '', step = '' }) => `Misslungen und nicht wiederholt, ${letter}, Schritt ${step}`,
+    'step-not-needed': ({ letter = '', step = '' }) => `Als nicht nötig ausgelassen, ${letter}, Schritt ${step}`,
     'final-check-missing': ({ letter = '' }) => `Schlussliste nicht durchgegangen, ${letter}`,
     quarantine: ({ words = '' }) => `Nicht freigegeben: ${words}`,
     'mileage-out-missing': () => 'Kilometerstand bei der Abgabe fehlt',

@@ -77,6 +77,7 @@ export const ENGLISH: PaperWords = {
     'torque-missing': ({ letter = '', step = '' }) => `Torque entries missing, ${letter}, step ${step}`,
     'second-missing': ({ letter = '', step = '' }) => `Second signature missing, ${letter}, step ${step}`,
     'step-failed': ({ letter = '', step = '' }) => `Failed and not done since, ${letter}, step ${step}`,
+    'step-not-needed': ({ letter = '', step = '' }) => `Left out as not needed, ${letter}, step ${step}`,
     'final-check-missing': ({ letter = '' }) => `Final list not gone through, ${letter}`,
     quarantine: ({ words = '' }) => `Marked not to be released: ${words}`,
     'mileage-out-missing': () => 'Mileage on leaving missing',

@@ -59,7 +59,8 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boo
   const letter = (jobId: string) => letterOf(loaded.jobs.find((job) => job.id === jobId)?.place ?? 0);
   const name = (personId: string) => loaded.people.get(personId)?.name ?? '';
   const onSheet = loaded.jobs.filter((job) => reckoned.onSheet.has(job.id));
-  const missing = onSheet.map((job) => ({ job: letter(job.id), ...missingOf(stepsOf(loaded, job.id)) }));
+  const owners = new Set([...loaded.people.values()].filter(({ role }) => role === 'owner').map(({ id }) => id));
+  const missing = onSheet.map((job) => ({ job: letter(job.id), ...missingOf(stepsOf(loaded, job.id), owners) }));
   const door = JSON.parse(loaded.order.door) as { oldParts?: string };
   return stopsOf({
     openClocks: loaded.running.map((clock) => name(clock.person_id)),
@@ -74,6 +75,7 @@ export function stopsOfOrder(loaded: Loaded, reckoned: Reckoned, seesPrices: boo
     torqueMissing: missing.flatMap(({ job, torque }) => torque.map((one) => ({ job, ...one }))),
     secondMissing: missing.flatMap(({ job, second }) => second.map((step) => ({ job, step }))),
     stepsFailed: missing.flatMap(({ job, failed }) => failed.map((step) => ({ job, step }))),
+    stepsLeftOut: missing.flatMap(({ job, leftOut }) => leftOut.map((step) => ({ job, step }))),
     finalChecksMissing: finalChecksOf(loaded, onSheet)
       .filter(({ done }) => done === null)
       .map(({ job }) => letter(job.id)),

@@ -153,7 +153,7 @@ export const papersSent = kept((tx: Tx, { ids }: Ids) =>
   tx.selectFrom('paper_sent').selectAll().where('paper_id', 'in', ids),
 );
 
-export const people = kept((tx: Tx) => tx.selectFrom('person').select(['id', 'name', 'pay_rate']));
+export const people = kept((tx: Tx) => tx.selectFrom('person').select(['id', 'name', 'role', 'pay_rate']));
 
 export const wrenches = kept((tx: Tx) => tx.selectFrom('wrench').select(['id', 'name']));
 

@@ -53,6 +53,9 @@ const signed = ({ step, last }: StandingStep) => ({
   secondId: last?.second_id ?? null,
 });
 
+/** A step at which a mistake is a wheel lost on the road. */
+const isSafety = (step: StandingStep['step']) => step.torque !== null || step.second !== '';
+
 /** Ids of those who did the work of these steps, or tightened anything in them. */
 export const doersOf = (steps: readonly StandingStep[]): ReadonlySet<string> =>
   new Set([
@@ -62,8 +65,11 @@ export const doersOf = (steps: readonly StandingStep[]): ReadonlySet<string> =>
       .flatMap(({ touched }) => touched.map((row) => row.person_id)),
   ]);
 
-/** What of a job's procedure holds its order from leaving: by step, and how many torque entries are missing. */
-export function missingOf(steps: readonly StandingStep[]) {
+/**
+ * What of a job's procedure holds its order from leaving: by step, and how many torque entries are missing. That a step
+ * with bolts to a figure or a second person is not needed is one of the owners' word.
+ */
+export function missingOf(steps: readonly StandingStep[], owners: ReadonlySet<string>) {
   const doers = doersOf(steps);
   const open = steps.filter(({ last }) => last?.state !== 'not-needed');
   const torque = open
@@ -78,5 +84,8 @@ export function missingOf(steps: readonly StandingStep[]) {
   const failed = open
     .filter(({ step, last }) => step.hold !== '' && last?.state === 'failed' && !named.has(step.n))
     .map(({ step }) => step.n);
-  return { torque, second, failed };
+  const leftOut = steps
+    .filter(({ step, last }) => last?.state === 'not-needed' && !owners.has(last.person_id) && isSafety(step))
+    .map(({ step }) => step.n);
+  return { torque, second, failed, leftOut };
 }

@@ -46,6 +46,7 @@ export function Mend({ order, stop, onNoLine }: Props) {
     case 'torque-missing':
     case 'second-missing':
     case 'step-failed':
+    case 'step-not-needed':
       return (
         <button type="button" className="link" onClick={() => goTo('orders', order.id, `job-${stop.with.letter}`)}>
           {t('closeOut.toStep', { step: stop.with.step ?? '' })}

@@ -49,9 +49,10 @@ function onKeyDown(event: KeyboardEvent): void {
   const found = stack.findLast((entry) => entry.combo === combo);
   const target = event.target instanceof Element ? event.target : null;
   if (found === undefined || !mayAct(combo, target, useMachine.getState().letters)) return;
-  // A dialog in view keeps the keys of the page behind it quiet.
-  const dialog = document.querySelector('dialog[open]');
-  if (dialog !== null && !dialog.contains(target) && combo !== 'Esc') return;
+  // A dialog in view keeps the keys of the page behind it quiet; one that is left with its page is open yet, but hidden,
+  // until the next page has come.
+  const dialog = [...document.querySelectorAll('dialog[open]')].find((one) => one.checkVisibility());
+  if (dialog !== undefined && !dialog.contains(target) && combo !== 'Esc') return;
   event.preventDefault();
   if (combo === 'Ctrl+Enter' && holdUnread()) return;
   found.run.current(event);

@@ -85,6 +85,23 @@ describe('done, not needed, failed', () => {
     expect(jobs[0]?.steps[0]?.reading).toEqual([0.14, 0.15, 0.18, 0.13]);
   });
 
+  test('bolts or a signature that a mechanic leaves out hold the invoice until the owner says so; a washer does not', async () => {
+    const here = await begun([
+      { do: 'Mount bolts', torque: bolts },
+      { do: 'Caliper', second: 'signs' },
+      { do: 'Wipe' },
+    ]);
+    const none = { state: 'not-needed', why: 'not taken off' } as const;
+    await here.tick(1, none);
+    await here.tick(2, none);
+    await here.tick(3, none);
+    const leftOut = (step: number) => ({ what: 'step-not-needed', override: 'owner', with: { letter: 'A', step } });
+    expect((await here.order()).stops).toEqual(expect.arrayContaining([leftOut(1), leftOut(2)]));
+    expect((await here.order()).stops).toHaveLength(3);
+    for (const n of [1, 2]) await here.garage.did('Odile', 'step.tick', { jobId: here.jobId, n, ...none });
+    expect((await here.order()).stops.map((stop) => stop.what)).toEqual(['mileage-out-missing']);
+  });
+
   test('a tick keyed in later from paper says so, with who keyed it in; none is of an hour to come', async () => {
     const here = await begun([{ do: 'Fit' }]);
     const hour = 3_600_000;

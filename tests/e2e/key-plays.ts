@@ -239,13 +239,13 @@ const bookings = {
     const place = (day: string, from: string) =>
       stage.page.getByText(t('plan.place', { bay: 'Bay 1', day, from, hours: '2' })).first();
     await stage.press('ArrowDown');
-    await expect(place('Tue 17 Nov', '09:00')).toBeVisible();
+    await expect(place('Tue 17 Nov', '9:00')).toBeVisible();
     await stage.press('ArrowRight');
-    await expect(place('Tue 17 Nov', '09:15')).toBeVisible();
+    await expect(place('Tue 17 Nov', '9:15')).toBeVisible();
     await stage.press('ArrowLeft');
-    await expect(place('Tue 17 Nov', '09:00')).toBeVisible();
+    await expect(place('Tue 17 Nov', '9:00')).toBeVisible();
     await stage.press('ArrowUp');
-    await expect(place('Mon 16 Nov', '09:00')).toBeVisible();
+    await expect(place('Mon 16 Nov', '9:00')).toBeVisible();
     await stage.press('ArrowDown');
   },
   putDown: async (stage, { orderId }) => {
@@ -254,6 +254,7 @@ const bookings = {
   },
   week: async (stage) => {
     await stage.press('PageDown');
+    await expect(stage.page.getByText('from 23 Nov 2026', { exact: false })).toBeVisible();
     await expect(stage.page).toHaveURL(/2026-11-23/);
     await stage.press('PageUp');
     await expect(stage.page).toHaveURL(/2026-11-16/);

@@ -3,6 +3,7 @@ import type { Combo } from '../../renderer/frame/key-map.ts';
 import { hrefOf, type PlaceName } from '../../renderer/frame/router.ts';
 import type { Garage } from './garage.ts';
 import { expect } from './shop-fixture.ts';
+import { opensPaper } from './window.ts';
 
 /** As the browser is told what is pressed. */
 const pressed = (combo: Combo): string =>
@@ -50,8 +51,6 @@ export class KeyStage {
 
   /** The key opens a paper in a window of its own. */
   async opensPaper(combo: Combo): Promise<void> {
-    const [reader] = await Promise.all([this.page.waitForEvent('popup'), this.press(combo)]);
-    await reader.waitForURL(/\/papers\/.*\.pdf$/);
-    await reader.close();
+    await opensPaper(this.page, () => this.press(combo));
   }
 }

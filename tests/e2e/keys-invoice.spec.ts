@@ -2,7 +2,7 @@ import { t } from '../../renderer/words/t.ts';
 import { Keys } from './keys.ts';
 import { orderReadyToClose } from './oil-job.ts';
 import { expect, test } from './shop-fixture.ts';
-import { field, foot, sheetOf } from './window.ts';
+import { field, foot, printsPaper, sheetOf } from './window.ts';
 
 test('mileage out, invoice, two payments, a credit note and the car handed over, without the mouse', async ({
   garage,
@@ -25,20 +25,7 @@ test('mileage out, invoice, two payments, a credit note and the car handed over,
   await expect(invoice).toBeVisible();
   keys.report('the invoice made', 44);
 
-  // A browser without a reader of papers is lent one: what is tried here is that it is opened and asked to print.
-  if (!(await page.evaluate(() => navigator.pdfViewerEnabled)))
-    await page.context().route(/\/papers\/.*\.pdf$/, async (route) => {
-      const response = await route.fetch();
-      const headers = { ...response.headers(), 'content-type': 'text/html' };
-      await route.fulfill({ response, headers, body: 'paper' });
-    });
-  // The reader of the paper asks for the printer at once; here it only notes that it was asked.
-  await page.context().addInitScript(() => {
-    window.print = () => document.documentElement.setAttribute('data-printed', 'yes');
-  });
-  const [reader] = await Promise.all([page.waitForEvent('popup'), keys.press('Alt+p')]);
-  await expect(reader.locator('html[data-printed]')).toBeAttached();
-  await reader.close();
+  await printsPaper(page, () => keys.press('Alt+p'));
   const payments = page.getByRole('region', { name: t('sheet.payments') });
   await keys.to(field(payments, t('sheet.payAmount')));
   await keys.over('100');

@@ -6,7 +6,7 @@ import { Keys } from './keys.ts';
 import { mondayMorning, VIN } from './monday-shop.ts';
 import { expect, test } from './shop-fixture.ts';
 import { SWAP_TITLE } from './swap.ts';
-import { field, sheetOf } from './window.ts';
+import { field, opensPaper, printsPaper, sheetOf } from './window.ts';
 
 /** A Monday at the desk: a dozen calls one after the other, the keyboard and nothing else. Each has its ceiling of keys. */
 test.use({ begins: '2026-11-09T09:00:00Z' });
@@ -98,10 +98,6 @@ test('a Monday by keys alone: a dozen calls, two who do not come and a mechanic 
   const shop = await mondayMorning(garage);
   const calls = new Calls(page);
   await calls.keys.enter(garage);
-  // The reader of a paper asks for the printer at once; here it only notes that it was asked.
-  await page.context().addInitScript(() => {
-    window.print = () => document.documentElement.setAttribute('data-printed', 'yes');
-  });
 
   await calls.take('somebody new books a swap', 154, (keys) => newCustomerBooksASwap(page, garage, keys));
 
@@ -236,14 +232,10 @@ test('a Monday by keys alone: a dozen calls, two who do not come and a mechanic 
     await keys.press('Control+k');
     await keys.type(`${shop.old.invoice}`);
     await expect(hits(page).first()).toContainText(t('frame.paper-invoice'));
-    const [opened] = await Promise.all([page.waitForEvent('popup'), keys.press('Enter')]);
-    await opened.waitForURL(/\/papers\/.*\.pdf$/);
-    await opened.close();
+    await opensPaper(page, () => keys.press('Enter'));
     await find(page, keys, `${shop.old.order}`, /KTB 4471/);
     await expect(sheetOf(page)).toContainText('KTB 4471');
-    const [reader] = await Promise.all([page.waitForEvent('popup'), keys.press('Alt+p')]);
-    await expect(reader.locator('html[data-printed]')).toBeAttached();
-    await reader.close();
+    await printsPaper(page, () => keys.press('Alt+p'));
   });
 
   await calls.take('two wiper blades over the counter', 27, async (keys) => {

@@ -54,18 +54,47 @@ export async function expectOnSheet(page: Page, sum: string): Promise<void> {
   await expect(foot(page)).toContainText(`${t('parts.onTheSheet')}${sum}`);
 }
 
+const PAPER = /\/papers\/.*\.pdf$/;
+
 /**
- * Presses what opens a paper, and reads what comes with another reader than the program's. A browser without a reader of
- * its own takes the paper as a file; in both the new window has asked the host for it.
+ * Presses what opens a paper in a window of its own; gives the paper's address. A browser without a reader of papers takes
+ * it as a file; in both the new window has asked the host for it.
  */
-export async function readPaper(page: Page, name: string): Promise<string> {
+export async function opensPaper(page: Page, press: () => Promise<unknown>): Promise<string> {
   const [reader, asked] = await Promise.all([
     page.waitForEvent('popup'),
-    page.context().waitForEvent('request', (request) => /\/papers\/.*\.pdf$/.test(request.url())),
-    page.getByRole('button', { name, exact: true }).click(),
+    page.context().waitForEvent('request', (request) => PAPER.test(request.url())),
+    press(),
   ]);
   await reader.close();
-  const answer = await page.request.get(asked.url());
+  return asked.url();
+}
+
+/**
+ * Presses what prints a paper: its reader opens and asks for the printer at once, of which it only notes here that it was
+ * asked. A browser without a reader is lent one.
+ */
+export async function printsPaper(page: Page, press: () => Promise<unknown>): Promise<void> {
+  const context = page.context();
+  if (!(await page.evaluate(() => navigator.pdfViewerEnabled)))
+    await context.route(PAPER, async (route) => {
+      const response = await route.fetch();
+      const headers = { ...response.headers(), 'content-type': 'text/html' };
+      await route.fulfill({ response, headers, body: 'paper' });
+    });
+  await context.addInitScript(() => {
+    window.print = () => document.documentElement.setAttribute('data-printed', 'yes');
+  });
+  const [reader] = await Promise.all([page.waitForEvent('popup'), press()]);
+  await expect(reader.locator('html[data-printed]')).toBeAttached();
+  await reader.close();
+  await context.unroute(PAPER);
+}
+
+/** Presses what opens a paper, and reads what comes with another reader than the program's. */
+export async function readPaper(page: Page, name: string): Promise<string> {
+  const address = await opensPaper(page, () => page.getByRole('button', { name, exact: true }).click());
+  const answer = await page.request.get(address);
   expect(answer.headers()['content-type']).toBe('application/pdf');
   return (await readPages(new Uint8Array(await answer.body()))).map(textOf).join('\n');
 }

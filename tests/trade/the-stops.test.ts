@@ -139,6 +139,17 @@ describe('let pass by the owner, with a reason that is printed', () => {
       /failed and not done since.*B, step 2/i,
     ],
     [
+      'step-not-needed',
+      async () => {
+        await mileageOut();
+        const { id: jobId } = await fromBook();
+        const steps = (await order()).jobs.find(({ id }) => id === jobId)?.steps ?? [];
+        for (const { n } of steps)
+          await garage.did('Runa', 'step.tick', { jobId, n, state: 'not-needed', why: 'Not taken off' });
+      },
+      /left out as not needed.*B, step \d/i,
+    ],
+    [
       'final-check-missing',
       async () => {
         await mileageOut();

@@ -21,6 +21,7 @@ export const torqueCases: Readonly<Record<string, Case>> = {
       torqueMissing: missing === 0 ? [] : [{ job: 'A', step: 1, missing }],
       secondMissing: [],
       stepsFailed: [],
+      stepsLeftOut: [],
       finalChecksMissing: [],
       quarantined: [],
       mileageOutMissing: false,

@@ -12,6 +12,7 @@ export const held = {
   'torque-missing': '{letter}, step {step}: {missing} torque entries are missing.',
   'second-missing': '{letter}, step {step}: the second person has not signed.',
   'step-failed': '{letter}, step {step} failed and was not done since.',
+  'step-not-needed': '{letter}, step {step} was left out as not needed: that is the owner’s to say.',
   'final-check-missing': '{letter}: nobody has gone through its final list.',
   quarantine: 'Do not release: {words}.',
   'mileage-out-missing': 'The mileage on leaving is missing.',
