@@ -1,11 +1,33 @@
 import { spawn } from 'node:child_process';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import Database from 'better-sqlite3';
-import { expect, test } from 'vitest';
+import { build } from 'vite';
+import { beforeAll, expect, test } from 'vitest';
 import { openShop } from '../../db/shop.ts';
 import { practiceShop } from '../db/practice-shop.ts';
 
 const KILLS = 200;
+
+const root = resolve(import.meta.dirname, '../..');
+/** The children, each as one piece: hundreds are started, and most of a start would go into reading hundreds of files. */
+const pieces = join(root, 'node_modules/.cache/kills');
+
+beforeAll(async () => {
+  const child = (name: string) => join(import.meta.dirname, `${name}.ts`);
+  await build({
+    ...{ root, configFile: false, logLevel: 'warn' },
+    ssr: { noExternal: true },
+    build: {
+      ...{ ssr: true, target: 'node24', outDir: pieces, emptyOutDir: true },
+      rollupOptions: {
+        external: ['better-sqlite3'],
+        input: { 'busy-shop': child('busy-shop'), 'busy-every': child('busy-every') },
+        output: { entryFileNames: '[name].js' },
+      },
+    },
+  });
+}, 120_000);
+
 interface Answered {
   request: string;
   operation: string;
@@ -19,11 +41,11 @@ function killedAtSomeMoment(
   args: readonly string[],
   answers: number,
   more: number,
-  script = 'busy-shop.ts',
+  script = 'busy-shop.js',
   end: string | null = null,
 ): Promise<{ answered: Answered[]; error: string }> {
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, [join(import.meta.dirname, script), ...args], {
+    const child = spawn(process.execPath, [join(pieces, script), ...args], {
       stdio: ['ignore', 'pipe', 'pipe'],
     });
     let text = '';
@@ -134,7 +156,7 @@ test(`${KILLS} kills at any moment: nothing answered is lost, nothing half there
 });
 
 /** Lets the child go to its end, and kills it there. */
-const untilAllIsDone = (args: readonly string[]) => killedAtSomeMoment(args, 0, 0, 'busy-every.ts', '\n\n');
+const untilAllIsDone = (args: readonly string[]) => killedAtSomeMoment(args, 0, 0, 'busy-every.js', '\n\n');
 
 /** One shop that is worked through with a do of nearly every kind, and killed on the way. */
 async function killedOnTheWay(
@@ -146,7 +168,7 @@ async function killedOnTheWay(
   const args = [garage.folder, JSON.stringify([...garage.people])];
   const { answered, error } = await (answers === null
     ? untilAllIsDone(args)
-    : killedAtSomeMoment(args, answers, more, 'busy-every.ts'));
+    : killedAtSomeMoment(args, answers, more, 'busy-every.js'));
   expect(error).toBe('');
   const raw = new Database(join(garage.folder, 'shop.sqlite'), { readonly: true });
   const row = raw.prepare<[string], { answer: string }>('SELECT answer FROM request WHERE id = ?');
