@@ -1,10 +1,10 @@
 import type { z } from 'zod';
 import type { customerFields } from '../core/contract/desk.ts';
-import { CONSENTS, consentAnswer } from '../core/customer/consent.ts';
+import { CONSENTS, type Consent, consentAnswer, consentStands } from '../core/customer/consent.ts';
 import type { Context } from './context.ts';
 import { newId } from './id.ts';
 import { signedIn } from './people.ts';
-import type { ConsentRow } from './tables.ts';
+import type { ConsentRow, CustomerRow } from './tables.ts';
 
 type Consents = z.output<typeof customerFields>['consents'];
 
@@ -43,4 +43,48 @@ export async function consentsOf({ tx }: Context, customerIds: readonly string[]
     .orderBy('consent.id')
     .execute();
   return rows.map(({ id, what, answer, way, on_day, by, at }) => ({ id, what, answer, way, on: on_day, by, at }));
+}
+
+/** What an entry had agreed to before another one was joined into it, and with the answers of that one. */
+export interface AgreedTogether {
+  readonly was: NonNullable<Consents>;
+  readonly now: NonNullable<Consents>;
+}
+
+const said = (row: CustomerRow): NonNullable<Consents> => ({
+  ...NOT_ASKED,
+  ...(row.consents === null ? {} : (JSON.parse(row.consents) as Consents)),
+});
+
+/** Writes down what holds where the last that these entries said is something else. */
+async function noteStanding(context: Context, ids: readonly string[], customerId: string, now: Consents) {
+  const rows = await consentsOf(context, ids);
+  for (const what of CONSENTS) {
+    const answer = consentAnswer(now?.[what]);
+    if (answer !== (consentStands(rows, what)?.row.answer ?? 'unasked'))
+      await noteConsent(context, customerId, { what, answer, way: 'unsaid', on: context.today });
+  }
+}
+
+/** An answer that is missing is taken from the other entry, and a no of either holds: who was refused once does not ask. */
+export async function agreeTogether(
+  context: Context,
+  from: CustomerRow,
+  into: CustomerRow,
+): Promise<AgreedTogether | null> {
+  const [theirs, was] = [said(from), said(into)];
+  const both = (what: Consent) => (theirs[what] === false ? false : (was[what] ?? theirs[what]));
+  const now = { reminders: both('reminders'), photos: both('photos'), history: both('history') };
+  if (JSON.stringify(now) === JSON.stringify(was)) return null;
+  await context.write.update('customer', into.id, { consents: JSON.stringify(now) });
+  await noteStanding(context, [from.id, into.id], into.id, now);
+  return { was, now };
+}
+
+/** What joining changed goes back, unless it was answered anew since. */
+export async function agreeApart(context: Context, into: CustomerRow, changed: AgreedTogether | null): Promise<void> {
+  const stands = said(into);
+  if (!changed || JSON.stringify(stands) !== JSON.stringify(changed.now)) return;
+  await context.write.update('customer', into.id, { consents: JSON.stringify(changed.was) });
+  await noteStanding(context, [into.id], into.id, changed.was);
 }

@@ -26,6 +26,7 @@ const SENTENCES: Readonly<Record<HeldWhat, string>> = {
   'quote-empty': 'the quote would say nothing but zero',
   'storage-not-agreed': 'no price a day was agreed at the door',
   'storage-none-due': 'no day of storage is charged yet',
+  'storage-stays': 'the storage of a car stays with its visit: take it out instead',
   'storage-charged': 'storage stands on the sheet until {until}',
   'job-worked-on': 'job {letter} was worked on',
   'discount-over-limit': 'the desk takes off up to {percent} %, here {fits}; the owner may take off more',

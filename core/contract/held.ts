@@ -33,6 +33,7 @@ export const HELD = {
   'discount-over-limit': ['percent', 'fits'],
   'storage-not-agreed': [],
   'storage-none-due': [],
+  'storage-stays': [],
   'storage-charged': ['until'],
   // At the door.
   'mileage-lower': ['last', 'typed'],

@@ -1,4 +1,5 @@
 import { alikeBy } from '../../core/customer/doubles.ts';
+import { type AgreedTogether, agreeApart, agreeTogether } from '../consents.ts';
 import type { Context, Handlers } from '../context.ts';
 import { foldPhone, foldText } from '../fold.ts';
 import { newId } from '../id.ts';
@@ -15,6 +16,7 @@ interface Moved {
   readonly paid: readonly string[];
   /** Entries that were joined into the one that went. */
   readonly joined: readonly string[];
+  readonly consents?: AgreedTogether | null;
 }
 
 const inside = (text: string) => `%${text.replace(/[%_]/g, '')}%`;
@@ -172,8 +174,9 @@ export const customerJoinHandlers: Handlers = {
     for (const id of moved.ended) await context.write.update('car_owner', id, { to_day: context.today });
     for (const id of moved.joined) await context.write.update('customer', id, { joined_into: intoId });
     await context.write.update('customer', fromId, { joined_into: intoId, revision: from.revision + 1 });
+    const consents = await agreeTogether(context, from, into);
     await context.write.update('customer', intoId, { revision: into.revision + 1 });
-    const joinId = await noteJoin(context, fromId, intoId, 'joined', moved);
+    const joinId = await noteJoin(context, fromId, intoId, 'joined', { ...moved, consents });
     return { joinId, cars: moved.owned.length + moved.ended.length, orders: moved.orders.length };
   },
   'customer.part': async ({ joinId }, context) => {
@@ -199,7 +202,8 @@ export const customerJoinHandlers: Handlers = {
       if (row?.joined_into === holder) await write.update('customer', id, { joined_into: from.id });
     }
     await write.update('customer', from.id, { joined_into: null, revision: from.revision + 1 });
-    const into = await tx.selectFrom('customer').select('revision').where('id', '=', holder).executeTakeFirstOrThrow();
+    const into = await tx.selectFrom('customer').selectAll().where('id', '=', holder).executeTakeFirstOrThrow();
+    await agreeApart(context, into, moved.consents ?? null);
     await write.update('customer', holder, { revision: into.revision + 1 });
     return { id: await noteJoin(context, from.id, holder, 'parted', moved) };
   },

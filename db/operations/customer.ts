@@ -165,6 +165,7 @@ export const customerHandlers: Handlers = {
   'customer.consent': async ({ id, revision, what, answer, way, on }, context) => {
     const row = await context.tx.selectFrom('customer').selectAll().where('id', '=', id).executeTakeFirst();
     if (!row) throw notFound('customer', id);
+    if (row.joined_into !== null) throw badInput('id', 'joined-already');
     const day = on ?? context.today;
     if (day > context.today) throw badInput('on', 'in-the-future');
     const fields = customerFieldsOf(row);

@@ -2,10 +2,10 @@ import { markupsOf, offeredPrice } from '../../core/money/offered-price.ts';
 import type { Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { mendedBy } from '../order/findings.ts';
-import { agreedAt, storageOrders, visitOf } from '../order/storage.ts';
+import { agreedAt, counts, storageOrders, visitOf } from '../order/storage.ts';
 import { wholeOrder } from '../order/whole.ts';
 import { settingsOf, signedIn } from '../people.ts';
-import { badInput, notFound } from '../refusal.ts';
+import { badInput, held, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
 import type { WorkOrderRow } from '../tables.ts';
 import { readMileage } from './desk.ts';
@@ -114,7 +114,7 @@ export const sheetHandlers: Handlers = {
     }));
     // The visit and the orders of its storage are about one car, which goes from all of them.
     const others = order === undefined ? [] : await storageOrders(context, (await visitOf(context, order)).id);
-    for (const other of others) {
+    for (const other of others.filter(counts)) {
       if (other.id === id || other.handed_over_at !== null) continue;
       await heldCar(context, other.id);
       await context.write.update('work_order', other.id, { ...gone, revision: other.revision + 1 });
@@ -178,6 +178,8 @@ export const sheetHandlers: Handlers = {
   'job.moveOut': async ({ id, revision }, context) => {
     const job = await jobRow(context, id);
     await untouched(context, job);
+    // On another visit its days would no longer be known as charged, and be charged again.
+    if (job.storage_until !== null) throw held([{ what: 'storage-stays', with: {} }]);
     const order = await openSheet(context, job.work_order_id);
     const orderId = newId();
     const number = await nextNumber(context, 'order');

@@ -11,7 +11,7 @@ import { loadOrder } from '../order/load.ts';
 import { reckonOrder } from '../order/reckon.ts';
 import { agreedStorage, counts, storageOf, visitOf } from '../order/storage.ts';
 import { settingsOf, signedIn } from '../people.ts';
-import { held, notFound } from '../refusal.ts';
+import { badInput, held, notFound } from '../refusal.ts';
 import { nextNumber } from '../series.ts';
 import type { WorkOrderRow } from '../tables.ts';
 import { standingCustomer } from './customer.ts';
@@ -104,6 +104,7 @@ export const storageHandlers: Handlers = {
   'storage.charge': async ({ orderId: askedId, until }, context) => {
     const asked = await context.tx.selectFrom('work_order').selectAll().where('id', '=', askedId).executeTakeFirst();
     if (!asked) throw notFound('order', askedId);
+    if (until !== null && until > context.today) throw badInput('until', 'in-the-future');
     const visit = await visitOf(context, asked);
     const agreed = agreedStorage(visit.door);
     const storage = await storageOf(context, visit, until);

@@ -80,7 +80,9 @@ export async function storageOf(context: Context, order: WorkOrderRow, on: strin
   const settings = settingsOf(context);
   const told = agreedStorage(order.door);
   const fetched = order.handed_over_at === null ? null : civilDateOf(order.handed_over_at, settings.zone);
-  const until = on ?? fetched ?? context.today;
+  const wanted = on ?? fetched ?? context.today;
+  // Nothing stands here once it was fetched.
+  const until = fetched !== null && wanted > fetched ? fetched : wanted;
   const notice = await readyNotice(context, order.id);
   const orders = await storageOrders(context, order.id);
   const fees = await feesOf(context, orders);

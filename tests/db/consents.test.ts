@@ -12,7 +12,7 @@ afterEach(async () => {
 });
 
 const get = () => garage.did('Desk', 'customer.get', { id });
-type Said = { answer: 'yes' | 'no' | 'unasked'; way: 'person' | 'signed' | 'phone'; on?: string };
+type Said = { answer: 'yes' | 'no' | 'unasked'; way: 'person' | 'signed' | 'phone'; on?: string; what?: 'reminders' };
 const say = async (said: Said) =>
   garage.did('Desk', 'customer.consent', { id, revision: (await get()).revision, what: 'photos', ...said });
 
@@ -56,6 +56,24 @@ test('of joined entries all that was said is told', async () => {
     ...{ fromId: id, fromRevision: 2, intoId: into.id, intoRevision: 1 },
   });
   expect((await garage.did('Desk', 'customer.get', { id: into.id })).consents).toMatchObject([{ answer: 'yes' }]);
+});
+
+test('of joined entries a no holds and a missing answer is taken over; parted again, both are as before', async () => {
+  await say({ what: 'reminders', answer: 'no', way: 'phone' });
+  const consents = { reminders: true, photos: null, history: true };
+  const into = await garage.did('Desk', 'customer.add', { name: 'I. Vandermeer', consents });
+  const { joinId } = await garage.did('Desk', 'customer.join', {
+    ...{ fromId: id, fromRevision: 2, intoId: into.id, intoRevision: 1 },
+  });
+  const of = async () => (await garage.did('Desk', 'customer.get', { id: into.id })).fields.consents;
+  expect(await of()).toEqual({ reminders: false, photos: null, history: true });
+  const gone = { id, revision: 3, what: 'photos', answer: 'yes', way: 'person' };
+  expect(await garage.refused('Desk', 'customer.consent', gone)).toMatchObject({
+    fields: [{ path: 'id', problem: 'joined-already' }],
+  });
+  await garage.did('Desk', 'customer.part', { joinId });
+  expect(await of()).toEqual(consents);
+  expect((await garage.did('Odile', 'care.verify', {})).sound).toBe(true);
 });
 
 test('a day that is still to come, an entry that was changed meanwhile, and a mechanic are refused', async () => {

@@ -230,7 +230,7 @@ describe('keys and storage', () => {
     const before = await garage.did('Desk', 'order.get', { id });
     const charge = (until: string | null) => ({ orderId: id, until });
     const why = async (until: string) => garage.refused('Desk', 'storage.charge', charge(until));
-    expect(await why('2026-03-18')).toMatchObject({ code: 'held', reasons: [{ what: 'storage-none-due' }] });
+    expect(await why('2026-03-09')).toMatchObject({ code: 'held', reasons: [{ what: 'storage-none-due' }] });
     garage.now = at('2026-03-10T16:00');
     await garage.did('Desk', 'message.record', {
       ...{ customerId, orderId: id, about: 'ready', way: 'mail', reached: true, words: 'Ready' },

@@ -39,6 +39,26 @@ const order = (id: string) => garage.did('Desk', 'order.get', { id });
 const storage = (orderId: string) => garage.did('Desk', 'storage.get', { orderId });
 
 describe('a car that is left standing after its invoice', () => {
+  test('no day after it was fetched is charged, none that is to come, and a fee is not moved to another visit', async () => {
+    const { id } = await invoiced();
+    garage.now = at('2026-03-18T09:00');
+    const ahead = { orderId: id, until: '2026-03-20' };
+    expect(await garage.refused('Desk', 'storage.charge', ahead)).toMatchObject({
+      fields: [{ path: 'until', problem: 'in-the-future' }],
+    });
+    const charged = await garage.did('Desk', 'storage.charge', { orderId: id });
+    const job = (await order(charged.orderId)).jobs[0];
+    expect(await garage.refused('Desk', 'job.moveOut', { id: job?.id, revision: job?.revision })).toMatchObject({
+      reasons: [{ what: 'storage-stays' }],
+    });
+    await garage.did('Desk', 'order.handOver', { id, revision: (await order(id)).revision, to: 'Ansel Pell' });
+    garage.now = at('2026-03-25T09:00');
+    expect(await garage.did('Desk', 'storage.get', { orderId: id, on: '2026-03-25' })).toMatchObject({
+      until: '2026-03-18',
+      days: 3,
+    });
+  });
+
   test('T39 in two parts: two days on the invoice, three on an order of their own, by the same yes', async () => {
     const { id, number } = await invoiced();
     garage.now = at('2026-03-18T09:00');

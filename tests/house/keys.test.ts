@@ -53,7 +53,7 @@ test('the reading is seen however it is written', () => {
   expect(READING.test('rows.map((row) => row.key)')).toBe(false);
 });
 
-test('the map names each thing once, and each key once on a place', () => {
+test('the map names each thing once, and every place has its key', () => {
   const does = KEY_MAP.flatMap(({ rows }) => rows.map((row): string => row.does));
   expect(does.length).toBe(new Set(does).size);
   expect(Object.keys(PLACE_KEYS)).toEqual([...PLACES]);

@@ -25,6 +25,7 @@ export const held = {
   'nothing-on-the-sheet': 'Nothing stands on the sheet yet. Add a job with a line first.',
   'storage-not-agreed': 'No price a day was agreed at the door, so nothing is charged.',
   'storage-none-due': 'No day is charged yet.',
+  'storage-stays': 'The storage of a car stays with its visit. Take it out here instead.',
   'storage-charged': 'It stands on the sheet until {until} already.',
   'job-worked-on': '{letter} was worked on, so it stays. Give it, or say yes to it.',
   'discount-over-limit': 'The desk takes off up to {percent} %, here {fits}. For more, ask the owner.',
