@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { customerFields } from '../core/contract/desk.ts';
-import { CONSENTS, type Consent, consentAnswer, consentStands } from '../core/customer/consent.ts';
+import { CONSENTS, type Consent, type ConsentAnswer, consentAnswer, consentStands } from '../core/customer/consent.ts';
 import type { Context } from './context.ts';
 import { newId } from './id.ts';
 import { signedIn } from './people.ts';
@@ -9,7 +9,7 @@ import type { ConsentRow, CustomerRow } from './tables.ts';
 type Consents = z.output<typeof customerFields>['consents'];
 
 /** Of a customer whom nobody has asked yet. */
-export const NOT_ASKED: NonNullable<Consents> = { reminders: null, photos: null, history: null };
+const NOT_ASKED: NonNullable<Consents> = { reminders: null, photos: null, history: null };
 
 /** Writes down what a customer said to one thing. */
 export async function noteConsent(
@@ -23,12 +23,15 @@ export async function noteConsent(
   });
 }
 
+/** Writes down an answer of which nobody said how it was given. */
+const noteUnsaid = (context: Context, customerId: string, what: Consent, answer: ConsentAnswer) =>
+  noteConsent(context, customerId, { what, answer, way: 'unsaid', on: context.today });
+
 /** Writes down each answer that a change of the whole entry makes another one; nobody said there how it was given. */
 export async function noteChanged(context: Context, customerId: string, was: Consents, now: Consents): Promise<void> {
   for (const what of CONSENTS) {
     const answer = consentAnswer(now?.[what]);
-    if (answer !== consentAnswer(was?.[what]))
-      await noteConsent(context, customerId, { what, answer, way: 'unsaid', on: context.today });
+    if (answer !== consentAnswer(was?.[what])) await noteUnsaid(context, customerId, what, answer);
   }
 }
 
@@ -51,7 +54,8 @@ export interface AgreedTogether {
   readonly now: NonNullable<Consents>;
 }
 
-const said = (row: CustomerRow): NonNullable<Consents> => ({
+/** What a customer has agreed to, as the row keeps it. */
+export const agreedIn = (row: Pick<CustomerRow, 'consents'>): NonNullable<Consents> => ({
   ...NOT_ASKED,
   ...(row.consents === null ? {} : (JSON.parse(row.consents) as Consents)),
 });
@@ -62,17 +66,17 @@ async function noteStanding(context: Context, ids: readonly string[], customerId
   for (const what of CONSENTS) {
     const answer = consentAnswer(now?.[what]);
     if (answer !== (consentStands(rows, what)?.row.answer ?? 'unasked'))
-      await noteConsent(context, customerId, { what, answer, way: 'unsaid', on: context.today });
+      await noteUnsaid(context, customerId, what, answer);
   }
 }
 
-/** An answer that is missing is taken from the other entry, and a no of either holds: who was refused once does not ask. */
+/** An answer that is missing is taken from the other entry, and a no of either holds: whoever said it is not asked again. */
 export async function agreeTogether(
   context: Context,
   from: CustomerRow,
   into: CustomerRow,
 ): Promise<AgreedTogether | null> {
-  const [theirs, was] = [said(from), said(into)];
+  const [theirs, was] = [agreedIn(from), agreedIn(into)];
   const both = (what: Consent) => (theirs[what] === false ? false : (was[what] ?? theirs[what]));
   const now = { reminders: both('reminders'), photos: both('photos'), history: both('history') };
   if (JSON.stringify(now) === JSON.stringify(was)) return null;
@@ -83,7 +87,7 @@ export async function agreeTogether(
 
 /** What joining changed goes back, unless it was answered anew since. */
 export async function agreeApart(context: Context, into: CustomerRow, changed: AgreedTogether | null): Promise<void> {
-  const stands = said(into);
+  const stands = agreedIn(into);
   if (!changed || JSON.stringify(stands) !== JSON.stringify(changed.now)) return;
   await context.write.update('customer', into.id, { consents: JSON.stringify(changed.was) });
   await noteStanding(context, [into.id], into.id, changed.was);

@@ -2,7 +2,7 @@ import { copyText } from '../../core/customer/copy-text.ts';
 import { type MayGo, takeOutOf } from '../../core/customer/take-out.ts';
 import { addDays } from '../../core/time/civil.ts';
 import { answersOf } from '../answers.ts';
-import { NOT_ASKED, noteChanged } from '../consents.ts';
+import { agreedIn, noteChanged } from '../consents.ts';
 import type { Context, Handlers } from '../context.ts';
 import { newId } from '../id.ts';
 import { settingsOf, signedIn } from '../people.ts';
@@ -107,8 +107,8 @@ async function takeOutReminders(context: Context, rows: readonly CustomerRow[]):
       ...{ closed_at: context.now, close_why: TAKEN_OUT, revision: revision + 1 },
     });
   for (const row of rows) {
-    const before = row.consents === null ? null : (JSON.parse(row.consents) as typeof NOT_ASKED);
-    const now = { ...NOT_ASKED, ...before, reminders: false };
+    const before = agreedIn(row);
+    const now = { ...before, reminders: false };
     await context.write.update('customer', row.id, { consents: JSON.stringify(now) });
     await noteChanged(context, row.id, before, now);
   }

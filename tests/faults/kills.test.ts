@@ -83,6 +83,17 @@ function random(seed: number): () => number {
   };
 }
 
+/** What was answered before the kill is in the file. */
+function expectAllThere(folder: string, answered: readonly Answered[]): void {
+  const raw = new Database(join(folder, 'shop.sqlite'), { readonly: true });
+  const row = raw.prepare<[string], { answer: string }>('SELECT answer FROM request WHERE id = ?');
+  for (const one of answered) {
+    const kept = JSON.parse(row.get(one.request)?.answer ?? 'null');
+    expect(kept, `${one.operation} was answered and is not there`).toEqual(one.output);
+  }
+  raw.close();
+}
+
 /** What one lane of kills has seen. */
 interface Lane {
   readonly garage: Awaited<ReturnType<typeof practiceShop>>;
@@ -109,17 +120,9 @@ async function killAgainAndAgain(kills: number, seed: number): Promise<Lane> {
   for (let kill = 0; kill < kills; kill += 1) {
     const { answered, error } = await killedAtSomeMoment(args, 1 + Math.floor(next() * 40), Math.floor(next() * 12));
     expect(error).toBe('');
-    const again = new Database(join(garage.folder, 'shop.sqlite'), { readonly: true });
-    const row = again.prepare<[string], { answer: string }>('SELECT answer FROM request WHERE id = ?');
-    for (const one of answered) {
-      kinds.add(one.operation);
-      answers += 1;
-      expect(
-        JSON.parse(row.get(one.request)?.answer ?? 'null'),
-        `${one.operation} was answered and is not there`,
-      ).toEqual(one.output);
-    }
-    again.close();
+    expectAllThere(garage.folder, answered);
+    for (const one of answered) kinds.add(one.operation);
+    answers += answered.length;
     last = answered.at(-1) ?? last;
     if (kill % 20 !== 19) continue;
     const opened = await openShop({ folder: garage.folder });
@@ -170,13 +173,7 @@ async function killedOnTheWay(
     ? untilAllIsDone(args)
     : killedAtSomeMoment(args, answers, more, 'busy-every.js'));
   expect(error).toBe('');
-  const raw = new Database(join(garage.folder, 'shop.sqlite'), { readonly: true });
-  const row = raw.prepare<[string], { answer: string }>('SELECT answer FROM request WHERE id = ?');
-  for (const one of answered) {
-    const kept = JSON.parse(row.get(one.request)?.answer ?? 'null');
-    expect(kept, `${one.operation} was answered and is not there`).toEqual(one.output);
-  }
-  raw.close();
+  expectAllThere(garage.folder, answered);
   garage.shop = await openShop({ folder: garage.folder });
   expect(await garage.did('Odile', 'care.verify', {})).toMatchObject({ sound: true });
   await garage.end();
